@@ -1,0 +1,34 @@
+import { defineConfig } from "vitest/config";
+
+const shared = { exclude: ["**/node_modules/**", "**/.next/**", "**/generated/**"] };
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          ...shared,
+          name: "unit",
+          include: [
+            "packages/**/src/**/*.test.ts",
+            "apps/**/src/**/*.test.ts",
+            "scripts/**/*.test.ts",
+            "tests/published/**/*.test.ts",
+          ],
+          exclude: [...shared.exclude, "packages/**/*.database.test.ts"],
+        },
+      },
+      {
+        test: {
+          ...shared,
+          name: "database",
+          include: ["packages/**/*.database.test.ts", "tests/faults/**/*.test.ts"],
+          globalSetup: ["packages/database/src/testing/global-setup.ts"],
+          testTimeout: 20_000,
+          hookTimeout: 60_000,
+          maxWorkers: 2,
+        },
+      },
+    ],
+  },
+});

@@ -100,7 +100,7 @@ CREATE TABLE "item" (
     "system" TEXT NOT NULL,
     "kind" TEXT NOT NULL,
     "maker" TEXT NOT NULL,
-    "description" TEXT NOT NULL DEFAULT '',
+    "note" TEXT NOT NULL DEFAULT '',
     "price_minor" BIGINT NOT NULL,
     "cost_minor" BIGINT NOT NULL,
     "lead_days" INTEGER NOT NULL DEFAULT 0,
@@ -109,9 +109,9 @@ CREATE TABLE "item" (
     "returnable" BOOLEAN NOT NULL DEFAULT true,
     "one_use" BOOLEAN NOT NULL DEFAULT false,
     "warranty_months" INTEGER NOT NULL DEFAULT 12,
+    "serialised" BOOLEAN NOT NULL DEFAULT false,
     "fits" TEXT[],
     "operations" TEXT[],
-    "attributes" JSONB NOT NULL DEFAULT '{}',
     "position" INTEGER NOT NULL DEFAULT 0,
 
     CONSTRAINT "item_pkey" PRIMARY KEY ("id")
@@ -124,7 +124,9 @@ CREATE TABLE "access_work" (
     "code" TEXT NOT NULL,
     "name" TEXT NOT NULL,
     "hours" DECIMAL(6,2) NOT NULL,
+    "rate" TEXT NOT NULL,
     "needs" TEXT[],
+    "steps" JSONB NOT NULL,
 
     CONSTRAINT "access_work_pkey" PRIMARY KEY ("id")
 );
@@ -136,9 +138,10 @@ CREATE TABLE "operation" (
     "code" TEXT NOT NULL,
     "name" TEXT NOT NULL,
     "hours" DECIMAL(6,2) NOT NULL,
+    "rate" TEXT NOT NULL,
     "access" TEXT[],
     "place" TEXT NOT NULL,
-    "skill" TEXT NOT NULL DEFAULT '',
+    "skill" TEXT NOT NULL,
     "stage" TEXT NOT NULL,
     "position" INTEGER NOT NULL DEFAULT 0,
 
@@ -157,7 +160,9 @@ CREATE TABLE "procedure_step" (
     "low" DOUBLE PRECISION,
     "target" DOUBLE PRECISION,
     "high" DOUBLE PRECISION,
-    "caution" TEXT NOT NULL DEFAULT '',
+    "cautions" TEXT[],
+    "one_use_part" TEXT NOT NULL DEFAULT '',
+    "signer" TEXT NOT NULL DEFAULT '',
 
     CONSTRAINT "procedure_step_pkey" PRIMARY KEY ("id")
 );
@@ -185,7 +190,8 @@ CREATE TABLE "rule" (
     "then" JSONB,
     "quantity" TEXT,
     "unit" TEXT,
-    "base" DOUBLE PRECISION,
+    "link" TEXT,
+    "base_fact" TEXT,
     "supply" JSONB,
     "demand" JSONB,
     "reserve_pct" DOUBLE PRECISION,
@@ -204,10 +210,13 @@ CREATE TABLE "package" (
     "workshop_id" UUID NOT NULL,
     "code" TEXT NOT NULL,
     "name" TEXT NOT NULL,
-    "description" TEXT NOT NULL,
+    "outcome" TEXT NOT NULL,
     "models" TEXT[],
     "items" TEXT[],
-    "promise" JSONB NOT NULL,
+    "promise" JSONB,
+    "assumptions" TEXT[],
+    "exclusions" TEXT[],
+    "cautions" TEXT[],
     "position" INTEGER NOT NULL,
 
     CONSTRAINT "package_pkey" PRIMARY KEY ("id")
@@ -599,7 +608,9 @@ CREATE TABLE "job_step" (
     "low" DOUBLE PRECISION,
     "target" DOUBLE PRECISION,
     "high" DOUBLE PRECISION,
-    "caution" TEXT NOT NULL DEFAULT '',
+    "cautions" TEXT[],
+    "one_use_part" TEXT NOT NULL DEFAULT '',
+    "signer" TEXT NOT NULL DEFAULT '',
 
     CONSTRAINT "job_step_pkey" PRIMARY KEY ("id")
 );

@@ -91,7 +91,7 @@ CREATE FUNCTION refuse_change() RETURNS trigger
 LANGUAGE plpgsql
 AS $$
 BEGIN
-  RAISE EXCEPTION 'append-only: % keeps what was written', TG_TABLE_NAME USING CONSTRAINT = 'append_only';
+  RAISE EXCEPTION 'append_only: % keeps what was written', TG_TABLE_NAME;
 END
 $$;
 
@@ -117,12 +117,12 @@ AS $$
 BEGIN
   IF TG_OP = 'DELETE' THEN
     IF OLD.status <> 'draft' THEN
-      RAISE EXCEPTION 'an issued quote version is never deleted' USING CONSTRAINT = 'issued_version_is_final';
+      RAISE EXCEPTION 'issued_version_is_final: an issued quote version is never deleted';
     END IF;
     RETURN OLD;
   END IF;
   IF OLD.status <> 'draft' AND (to_jsonb(NEW) - 'status' - 'revision') <> (to_jsonb(OLD) - 'status' - 'revision') THEN
-    RAISE EXCEPTION 'an issued quote version keeps its content' USING CONSTRAINT = 'issued_version_is_final';
+    RAISE EXCEPTION 'issued_version_is_final: an issued quote version keeps its content';
   END IF;
   IF NEW.status <> OLD.status THEN
     IF (OLD.status, NEW.status) NOT IN (
@@ -130,10 +130,10 @@ BEGIN
       ('issued', 'accepted'), ('issued', 'declined'), ('issued', 'lapsed'), ('issued', 'superseded'),
       ('accepted', 'superseded')
     ) THEN
-      RAISE EXCEPTION 'a quote version cannot go from % to %', OLD.status, NEW.status USING CONSTRAINT = 'quote_version_status';
+      RAISE EXCEPTION 'quote_version_status: a quote version cannot go from % to %', OLD.status, NEW.status;
     END IF;
     IF OLD.status = 'accepted' AND EXISTS (SELECT FROM job WHERE version_id = OLD.id AND started_at IS NOT NULL) THEN
-      RAISE EXCEPTION 'the accepted quote of a started job does not change' USING CONSTRAINT = 'started_job_keeps_its_quote';
+      RAISE EXCEPTION 'started_job_keeps_its_quote: the accepted quote of a started job does not change';
     END IF;
   END IF;
   RETURN NEW;
@@ -151,7 +151,7 @@ DECLARE
 BEGIN
   SELECT status INTO owner_status FROM quote_version WHERE id = coalesce(NEW.version_id, OLD.version_id);
   IF owner_status <> 'draft' THEN
-    RAISE EXCEPTION 'the lines of an issued quote version do not change' USING CONSTRAINT = 'issued_version_is_final';
+    RAISE EXCEPTION 'issued_version_is_final: the lines of an issued quote version do not change';
   END IF;
   RETURN coalesce(NEW, OLD);
 END
@@ -187,7 +187,7 @@ BEGIN
     WHERE o.job_id = NEW.job_id AND (o.safety OR o.blocks_hand_over)
       AND NOT EXISTS (SELECT FROM evidence e WHERE e.obligation_id = o.id)
   ) THEN
-    RAISE EXCEPTION 'an obligation of this job is still open' USING CONSTRAINT = 'open_obligation';
+    RAISE EXCEPTION 'open_obligation: an obligation of this job is still open';
   END IF;
   RETURN NEW;
 END
@@ -201,7 +201,7 @@ LANGUAGE plpgsql
 AS $$
 BEGIN
   IF NEW.status = 'handed_over' AND NOT EXISTS (SELECT FROM hand_over h WHERE h.job_id = NEW.id) THEN
-    RAISE EXCEPTION 'a job is handed over by its hand-over only' USING CONSTRAINT = 'handed_over_by_hand_over';
+    RAISE EXCEPTION 'handed_over_by_hand_over: a job is handed over by its hand-over only';
   END IF;
   RETURN NEW;
 END

@@ -1,0 +1,2 @@
+export { type Database, openDatabase, type Transaction } from "./client";
+export { type DatabaseRefusal, databaseRefusal } from "./database-refusal";

@@ -101,7 +101,7 @@ function run(place: ServerPlace, user: ServerUser | null, program: string, args:
     const child = spawn(path.join(place.binaries, "bin", program), args, {
       ...(user ? { uid: user.uid, gid: user.gid } : {}),
       cwd: place.dataFolder,
-      env: { PATH: process.env["PATH"] ?? "", LC_ALL: "C", TZ: "UTC" },
+      env: { PATH: process.env.PATH ?? "", LC_ALL: "C", TZ: "UTC" },
       stdio: ["ignore", sink, sink],
       windowsHide: true,
     });

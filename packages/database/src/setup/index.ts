@@ -1,0 +1,6 @@
+export { type EmbeddedServer, startEmbeddedServer } from "../embedded/embedded-server";
+export { isPortFree } from "../embedded/free-port";
+export { localSecrets } from "../embedded/local-secrets";
+export { checkOwnerUrl } from "./database-address";
+export { emptyDatabase, ensureDatabaseExists, isDatabaseEmpty, prepareDatabase } from "./prepare-database";
+export { SetupRefusal } from "./setup-refusal";

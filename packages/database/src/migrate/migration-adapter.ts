@@ -19,8 +19,17 @@ export class MigrationAdapter extends PrismaPg {
     super({ connectionString: url, max: 2, options: "-c client_min_messages=warning" });
   }
 
+  private readonly open: Adapter[] = [];
+
   override async connect(): Promise<Adapter> {
-    return corrected(await super.connect());
+    const adapter = corrected(await super.connect());
+    this.open.push(adapter);
+    return adapter;
+  }
+
+  /** The engine leaves its connections open, which would keep the process alive and the database in use. */
+  async closeAll(): Promise<void> {
+    for (const adapter of this.open.splice(0)) await adapter.dispose();
   }
 
   override async connectToShadowDb(): Promise<Adapter> {

@@ -1,0 +1,2 @@
+export { type TestDatabase, testDatabase } from "./test-database";
+export { startTestServer } from "./test-server";

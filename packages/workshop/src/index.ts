@@ -1,0 +1,11 @@
+export { type Actor, type Role, roles } from "./core/actor";
+export { allUseCases } from "./core/all-use-cases";
+export type { Context } from "./core/context";
+export { type FileStore, folderFileStore } from "./core/file-store";
+export { perform } from "./core/perform";
+export { mayDo, type Permission, permissions } from "./core/permissions";
+export { ok, type Refusal, type Result, refusals } from "./core/result";
+export type { UseCase } from "./core/use-case";
+export { changePassword, signOutEverywhere, whoAmI } from "./identity/own-account";
+export { hashPassword, passwordMatches } from "./identity/password-hash";
+export { type SignedIn, signIn } from "./identity/sign-in";

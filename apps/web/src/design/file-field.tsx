@@ -1,0 +1,60 @@
+"use client";
+
+import { type ChangeEvent, useId } from "react";
+import { useFormState } from "./forms/form-context";
+import { fieldSentences } from "./forms/form-state";
+
+interface FileFieldProps {
+  readonly name: string;
+  readonly label: string;
+  readonly help?: string;
+  /** What the picker offers; the use case looks at the bytes. */
+  readonly accept?: string;
+  /** Opens the camera on a phone. */
+  readonly fromCamera?: boolean;
+  readonly multiple?: boolean;
+  readonly isRequired?: boolean;
+  readonly onChange?: (files: readonly File[]) => void;
+}
+
+/** A file, a photo, or a log from the dyno. */
+export function FileField(props: FileFieldProps) {
+  const { name, label, help, accept, fromCamera, multiple, isRequired, onChange } = props;
+  const id = useId();
+  const { state } = useFormState();
+  const sentence = state.status === "refused" ? fieldSentences(state.refusal)[name] : undefined;
+  const notes = [help && `${id}-help`, sentence && `${id}-error`].filter(Boolean).join(" ");
+  return (
+    <div className="field" data-invalid={sentence ? true : undefined}>
+      <label className="field-label" htmlFor={id}>
+        {label}
+        {isRequired && <span className="field-required"> (required)</span>}
+      </label>
+      <div className="field-line">
+        <input
+          id={id}
+          className="file-input"
+          type="file"
+          name={name}
+          accept={accept}
+          capture={fromCamera ? "environment" : undefined}
+          multiple={multiple}
+          aria-required={isRequired}
+          aria-invalid={sentence ? true : undefined}
+          aria-describedby={notes || undefined}
+          onChange={(event: ChangeEvent<HTMLInputElement>) => onChange?.([...(event.target.files ?? [])])}
+        />
+      </div>
+      {help && (
+        <span id={`${id}-help`} className="field-help">
+          {help}
+        </span>
+      )}
+      {sentence && (
+        <span id={`${id}-error`} className="field-error">
+          {sentence}
+        </span>
+      )}
+    </div>
+  );
+}

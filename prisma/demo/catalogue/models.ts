@@ -106,7 +106,6 @@ const orrismere: VehicleModel = {
   usualHubPowerKw: 218,
   usualHubTorqueNm: 402,
   facts: {
-    highPressureFuelKgPerH: 150,
     lowPressureFuelLPerH: 240,
     injectionWindowMs: 16,
     /** Static rating of the standard clutch. */

@@ -1,0 +1,38 @@
+import { access } from "./access";
+import { chassisItems } from "./items-chassis";
+import { engineItems } from "./items-engine";
+import { operationItems } from "./items-operations";
+import { models } from "./models";
+import { blowerOperations } from "./operations-blower";
+import { calibrationOperations } from "./operations-calibration";
+import { chassisOperations } from "./operations-chassis";
+import { fuelOperations } from "./operations-fuel";
+import { inspectionOperations } from "./operations-inspection";
+import { groups, packages } from "./packages";
+import { boostRules } from "./rules-boost";
+import { capacityRules } from "./rules-capacity";
+import { chassisRules } from "./rules-chassis";
+import type { Catalogue } from "./types";
+
+/** Hourly rates, in cents without tax; the cost of an hour is wages and on-costs, not overhead. */
+export const hourRates = {
+  workshop: { priceCents: 16_500, costCents: 6_600 },
+  dyno: { priceCents: 26_000, costCents: 11_200 },
+} as const;
+
+/** Everything the invented workshop sells and how it is done. Invented; the trade rules are common practice, no source. */
+export const catalogue: Catalogue = {
+  models,
+  items: [...engineItems, ...chassisItems, ...operationItems],
+  access,
+  operations: [
+    ...inspectionOperations,
+    ...blowerOperations,
+    ...fuelOperations,
+    ...calibrationOperations,
+    ...chassisOperations,
+  ].sort((one, other) => one.order - other.order),
+  groups,
+  rules: [...boostRules, ...chassisRules, ...capacityRules],
+  packages,
+};

@@ -1,0 +1,148 @@
+import { caution } from "./caution";
+import { hold, measure, photo, serial, tick, torque } from "./step";
+import type { Operation } from "./types";
+
+/** Fuel side and engine service. Torques are the maker's own figures, held here as data. */
+export const fuelOperations: readonly Operation[] = [
+  {
+    id: "check-follower",
+    name: "Check the pump follower",
+    ownHours: 0.2,
+    rate: "workshop",
+    access: ["intake", "fuel-relief"],
+    stage: "fitting",
+    order: 50,
+    skill: "mechanical",
+    place: "hoist",
+    steps: [
+      photo("follower", "Photograph the follower's face.", { cautions: [caution.fuelPressure] }),
+      measure("wear", "Follower wear at the centre.", "mm", 0, 0.05),
+      tick("lobe", "Pump lobe turned through and felt: no step, no score."),
+    ],
+  },
+  {
+    id: "fit-hp-pump",
+    name: "Fit high-pressure fuel pump",
+    ownHours: 2.7,
+    rate: "workshop",
+    access: ["intake", "fuel-relief"],
+    stage: "fitting",
+    order: 52,
+    skill: "mechanical",
+    place: "hoist",
+    steps: [
+      measure("rail-zero", "Rail pressure after relief.", "MPa", 0, 0.1, {
+        cautions: [caution.fuelPressure, caution.fuelVapour],
+      }),
+      serial("pump-serial", "Pump serial number."),
+      tick("base-circle", "Crank turned until the lobe is on its base circle, follower oiled and in."),
+      tick("draw-down", "Pump drawn down evenly, half a turn a side."),
+      torque("pump-bolts", "Pump bolts.", 24, 2),
+      torque("pipe-pump", "New high-pressure pipe, pump end.", 30, 2, {
+        oneUsePart: "high-pressure pipe",
+        cautions: [caution.oneUse],
+      }),
+      torque("pipe-rail", "New high-pressure pipe, rail end.", 30, 2, {
+        oneUsePart: "high-pressure pipe",
+        cautions: [caution.oneUse],
+      }),
+      tick("low-pressure", "Low-pressure line clicked, tug-tested, clip in."),
+      measure(
+        "key-on-leak",
+        "Key on three times: low-side pressure held for five minutes.",
+        "kPa",
+        480,
+        620,
+        { cautions: [caution.fuelVapour] },
+      ),
+      hold(
+        "fuel-dry",
+        "Second person finds every fuel joint dry, lamp and clean cloth, before anything covers them.",
+        { cautions: [caution.fuelVapour] },
+      ),
+    ],
+  },
+  {
+    id: "change-oil",
+    name: "Engine oil and filter",
+    ownHours: 0.4,
+    rate: "workshop",
+    access: ["undertray"],
+    stage: "fitting",
+    order: 95,
+    skill: "mechanical",
+    place: "hoist",
+    steps: [
+      tick("drain", "Drain warm, look at the magnet and the filter's pleats.", { cautions: [caution.hoist] }),
+      torque("sump-plug", "Sump plug, new washer.", 25, 2, { oneUsePart: "sump washer" }),
+      measure("fill", "Oil filled.", "L", 7.8, 8.3, { target: 8 }),
+    ],
+  },
+  {
+    id: "fit-tank-pump",
+    name: "Fit in-tank pump",
+    ownHours: 1.8,
+    rate: "workshop",
+    access: ["fuel-relief"],
+    stage: "fitting",
+    order: 54,
+    skill: "mechanical",
+    place: "floor",
+    steps: [
+      measure("tank-level", "Tank level before opening.", "%", 0, 25, {
+        cautions: [caution.fuelVapour, caution.battery],
+      }),
+      tick("seal", "New ring seal, module keyed, ring to its mark.", { oneUsePart: "tank ring seal" }),
+      measure("pressure", "Low-side pressure at hot idle.", "kPa", 480, 620),
+    ],
+  },
+  {
+    id: "fit-port-injection",
+    name: "Fit port injection",
+    ownHours: 4.6,
+    rate: "workshop",
+    access: ["intake", "fuel-relief"],
+    stage: "fitting",
+    order: 56,
+    skill: "mechanical",
+    place: "hoist",
+    steps: [
+      tick("rails", "Rails and injectors in with new seals.", {
+        oneUsePart: "injector seals",
+        cautions: [caution.fuelVapour],
+      }),
+      torque("rail-bolts", "Port rail bolts.", 10, 1),
+      hold("fuel-dry", "Second person finds every fuel joint dry.", { cautions: [caution.fuelVapour] }),
+    ],
+  },
+  {
+    id: "fit-content-sensor",
+    name: "Fit ethanol content sensor",
+    ownHours: 0.6,
+    rate: "workshop",
+    access: ["fuel-relief"],
+    stage: "fitting",
+    order: 57,
+    skill: "mechanical",
+    place: "hoist",
+    steps: [
+      serial("sensor-serial", "Sensor serial number.", { cautions: [caution.fuelVapour] }),
+      measure("reading", "Sensor against fuel sample, difference.", "points", 0, 3),
+    ],
+  },
+  {
+    id: "clean-ports",
+    name: "Clean intake ports",
+    ownHours: 2.2,
+    rate: "workshop",
+    access: ["intake"],
+    stage: "fitting",
+    order: 45,
+    skill: "mechanical",
+    place: "hoist",
+    steps: [
+      tick("closed", "Valves of the port being cleaned are shut; the other ports are capped."),
+      photo("clean", "Photograph all eight ports clean; media counted out."),
+    ],
+  },
+];

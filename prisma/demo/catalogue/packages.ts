@@ -1,0 +1,145 @@
+import { ridgewolds } from "./item";
+import type { CataloguePackage, ItemGroup } from "./types";
+
+export const groups: readonly ItemGroup[] = [
+  {
+    id: "one-blower",
+    name: "Blower",
+    pick: "at-most-one",
+    items: ["blower-24-92", "blower-19-88", "blower-19-80", "blower-19-gt44"],
+  },
+  {
+    id: "one-plug-set",
+    name: "Spark plugs",
+    pick: "at-most-one",
+    items: ["plugs-one-step", "plugs-two-step"],
+  },
+  { id: "one-belt", name: "Blower belt", pick: "at-most-one", items: ["belt-8-rib", "belt-10-rib"] },
+  {
+    id: "one-alternative-fuel",
+    name: "Fuel blend",
+    pick: "at-most-one",
+    items: ["runs-on-e10", "runs-on-e85"],
+  },
+  { id: "one-towing-duty", name: "Towing", pick: "at-most-one", items: ["tow-2000", "tow-3000"] },
+];
+
+const referenceCondition = "petrol 98, 25 °C, sea level, corrected to SAE J1349";
+const remedy =
+  "If three repeatable runs do not reach the lower figure we work on at our cost, then reduce the price, and in the end take the parts off and refund them.";
+
+const boostAssumptions = [
+  "The pre-build inspection passes and the baseline lies within 3 % of a healthy standard vehicle.",
+  "The owner buys petrol 98 and the calibration is set on it.",
+  "No part fitted by others lies in the path of air, fuel, ignition or exhaust.",
+];
+const boostExclusions = [
+  "Repair of faults found by the inspection; each is quoted as a variation.",
+  "Seized or broken fasteners beyond one hour.",
+  "Removal of any emission control: we do not do it.",
+];
+const boostCautions = [
+  "Not for road use until the certificate is attached and the authority's conditions are met.",
+  "A dealer software update overwrites the calibration: tell them first, and us after.",
+  "On a 43 °C day expect about a tenth less power and stay off full load while towing uphill.",
+  "Tell your insurer before you drive it.",
+];
+
+const boostCommon = [
+  "charge-cooler",
+  "boost-calibration",
+  "controller-licence-credit",
+  "pre-build-inspection",
+  "dyno-tuning-boost",
+  "commissioning",
+  "retorque-visit",
+  "engineer-certificate",
+  "fluids-and-freight",
+  "dyno-fuel",
+];
+
+export const packages: readonly CataloguePackage[] = [
+  {
+    id: "long-haul-19",
+    name: "Long Haul 1.9",
+    models: ridgewolds,
+    outcome: "Half a gear more on every hill: holds a 2 t van at the limit without hunting.",
+    items: ["blower-19-88", ...boostCommon, "plugs-one-step"],
+    promise: { at: "hubs", lowKw: 309, highKw: 326, referenceCondition, remedy },
+    assumptions: boostAssumptions,
+    exclusions: boostExclusions,
+    cautions: boostCautions,
+  },
+  {
+    id: "long-grade-24",
+    name: "Long Grade 2.4",
+    models: ridgewolds,
+    outcome: "Pulls hard from 2,000 rpm and keeps pulling up a long grade, with the fuel system to feed it.",
+    items: [
+      "blower-24-92",
+      ...boostCommon,
+      "belt-10-rib",
+      "crank-pin-kit",
+      "hp-pump-upgrade",
+      "hp-pipes-and-seals",
+      "follower-check",
+      "oil-service",
+      "plugs-two-step",
+      "gearbox-calibration",
+    ],
+    promise: { at: "hubs", lowKw: 350, highKw: 390, referenceCondition, remedy },
+    assumptions: boostAssumptions,
+    exclusions: boostExclusions,
+    cautions: boostCautions,
+  },
+  {
+    id: "tow-ready",
+    name: "Tow Ready",
+    models: [...ridgewolds, "vale-30td"],
+    outcome: "A braked 3 t trailer, worked from the driver's seat, with a gearbox that stays cool.",
+    items: ["tow-3000", "brake-controller", "twelve-pin-socket", "gearbox-cooler"],
+    promise: null,
+    assumptions: ["The tow bar fitted is rated for the trailer and its ball load."],
+    exclusions: ["Tow bar, weight-distribution hitch and work on the trailer."],
+    cautions: [
+      "Ball load counts against payload and rear axle: weigh the combination, loaded as you travel.",
+      "Test the trailer brakes at walking pace before every trip.",
+    ],
+  },
+  {
+    id: "stand-tall",
+    name: "Stand Tall",
+    models: ["ridgewold-57"],
+    outcome: "33-inch tyres under a 50 mm lift, aligned, with speedometer, camera and lamps set to match.",
+    items: [
+      "tyres-33",
+      "lift-50",
+      "spare-carrier",
+      "tyre-placard",
+      "speedometer-recalibration",
+      "wheel-alignment",
+      "camera-recalibration",
+      "headlamp-aim",
+      "engineer-certificate",
+    ],
+    promise: null,
+    assumptions: ["Wheels are the standard 18-inch ones, straight and uncracked."],
+    exclusions: ["Guard trimming beyond the inner lip."],
+    cautions: [
+      "The vehicle is taller and slower to turn: drive it gently until you know it.",
+      "The tyres are marked for 140 km/h at most.",
+      "Re-torque the wheel nuts after 50 to 100 km.",
+    ],
+  },
+  {
+    id: "dark-trim-pack",
+    name: "Dark Trim",
+    models: [...ridgewolds, "vale-30td"],
+    outcome: "Grille, badges and mirror caps in satin black.",
+    items: ["dark-trim"],
+    promise: null,
+    assumptions: ["Paint under the badges is sound."],
+    exclusions: ["Paint correction."],
+    cautions: ["No pressure washer within 300 mm for two weeks."],
+  },
+];

@@ -1,0 +1,191 @@
+import { all, any, atLeast, has, hasAll, hasAny, not } from "./condition";
+import { ridgewolds } from "./item";
+import { excludes, needs } from "./rule";
+import type { CatalogueRule, Condition, ModelId } from "./types";
+
+/* What a blower asks for. All of it: common practice, no source. */
+const boosted: readonly ModelId[] = [...ridgewolds, "orrismere-gt44"];
+const small = hasAny("blower-19-88", "blower-19-80", "blower-19-gt44");
+const large = has("blower-24-92");
+const anyBlower: Condition = any(large, small);
+
+export const boostRules: readonly CatalogueRule[] = [
+  needs(
+    "inspect-before-boost",
+    boosted,
+    anyBlower,
+    any(has("pre-build-inspection"), atLeast("inspectionPassed", 1)),
+    "A weak cylinder found after the parts have come leaves a kit that nobody takes back: leak-down, trims and codes come first, with the baseline.",
+    { safety: true },
+  ),
+  needs(
+    "calibration-for-boost",
+    boosted,
+    anyBlower,
+    has("boost-calibration"),
+    "The standard calibration knows no boost: mixture and spark would be wrong from the first start.",
+    { safety: true },
+  ),
+  needs(
+    "licence-for-calibration",
+    [...boosted, "vale-30td"],
+    hasAny("boost-calibration", "tow-calibration-diesel"),
+    has("controller-licence-credit"),
+    "Each controller that is written takes one licence credit, locked to its VIN.",
+  ),
+  needs(
+    "plugs-for-high-boost",
+    boosted,
+    large,
+    has("plugs-two-step"),
+    "Above 55 kPa of boost the plugs must be two heat ranges colder, gapped to 0.60 mm, or the spark blows out and the tip glows.",
+  ),
+  needs(
+    "plugs-for-boost",
+    boosted,
+    small,
+    hasAny("plugs-one-step", "plugs-two-step"),
+    "Boost asks for plugs at least one heat range colder, gapped to 0.70 mm.",
+  ),
+  needs(
+    "cooler-for-boost",
+    boosted,
+    anyBlower,
+    has("charge-cooler"),
+    "Uncooled charge leaves no spark advance worth having and brings knock on the first hot grade.",
+    { safety: true },
+  ),
+  needs(
+    "hot-kit-for-hot-places",
+    boosted,
+    all(large, atLeast("designAmbientC", 43)),
+    has("charge-cooler-hot-kit"),
+    "At 43 °C and above the standard cooler lets the charge past its stop line.",
+  ),
+  needs(
+    "pin-for-drive-power",
+    boosted,
+    hasAny("blower-24-92", "blower-19-80"),
+    has("crank-pin-kit"),
+    "Above 28 kW of blower drive the crank pulley can turn on its nose: it is pinned and gets a new bolt.",
+    { safety: true },
+  ),
+  needs(
+    "one-use-with-pump",
+    ridgewolds,
+    has("hp-pump-upgrade"),
+    has("hp-pipes-and-seals"),
+    "High-pressure pipes and injector seals seal once; a used pipe can spray fuel at 20 MPa.",
+    { safety: true },
+  ),
+  needs(
+    "service-with-pump",
+    ridgewolds,
+    has("hp-pump-upgrade"),
+    hasAll("follower-check", "oil-service"),
+    "The new pump rides on the old follower: it is measured for wear, and the oil that carried its debris is changed.",
+  ),
+  needs(
+    "octane-98",
+    boosted,
+    large,
+    atLeast("fuelOctaneRon", 98),
+    "The 2.4 is calibrated for 98: record that the owner will really buy it, or choose the smaller blower.",
+    { safety: true },
+  ),
+  needs(
+    "octane-95",
+    boosted,
+    small,
+    any(atLeast("fuelOctaneRon", 98), all(atLeast("fuelOctaneRon", 95), has("map-95"))),
+    "The 1.9 runs on 98, or on 95 with the 95-octane map.",
+    { safety: true },
+  ),
+  needs(
+    "e85-fuel-path",
+    ridgewolds,
+    has("runs-on-e85"),
+    hasAll("port-injection-kit", "tank-pump-upgrade", "fuel-content-sensor"),
+    "E85 takes half as much again by mass: port injectors, a larger tank pump and a sensor that says what is in the tank.",
+  ),
+  excludes(
+    "e85-not-sold",
+    ridgewolds,
+    not(atLeast("e85SoldNearby", 1)),
+    has("runs-on-e85"),
+    "E85 is not sold where this vehicle is used; a tank that cannot be refilled is no fuel plan.",
+  ),
+  needs(
+    "clean-ports-before-boost",
+    ridgewolds,
+    all(anyBlower, atLeast("directInjection", 1), atLeast("odometerKm", 80_001)),
+    has("port-clean"),
+    "Past 80,000 km a direct-injected engine carries deposits on its intake valves: they come off before boost.",
+  ),
+  excludes(
+    "torque-limit-gearbox",
+    ridgewolds,
+    atLeast("crankTorqueNm", 781),
+    anyBlower,
+    "More than 780 N·m at the crank is beyond what the 7-speed bears, calibrated or not.",
+  ),
+  needs(
+    "bonnet-clearance",
+    boosted,
+    anyBlower,
+    atLeast("bonnetClearanceMm", 12),
+    "The blower needs 12 mm to the bonnet, or it strikes when the engine rocks.",
+  ),
+  excludes(
+    "winch-before-cooler",
+    ridgewolds,
+    anyBlower,
+    has("high-mount-winch"),
+    "A high-mounted winch covers more than 15 % of the cooler stack.",
+  ),
+  needs(
+    "adaptors-for-dyno",
+    [...boosted, "vale-30td"],
+    hasAny("pre-build-inspection", "dyno-tuning-boost", "dyno-tuning-diesel"),
+    any(atLeast("hubAdaptors", 4), atLeast("provenTwoWheelMode", 1)),
+    "The hub dyno needs four adaptors of this stud pattern, or a two-wheel mode proven for the model.",
+  ),
+  needs(
+    "measure-what-is-promised",
+    boosted,
+    anyBlower,
+    has("dyno-tuning-boost"),
+    "A boosted engine is calibrated on the dyno and proven by three runs; without them the promise is a guess.",
+    { safety: true },
+  ),
+  needs(
+    "commission-after-boost",
+    boosted,
+    anyBlower,
+    has("commissioning"),
+    "First start, road test and check-out are part of the build: air-locked coolers, leaks and pending codes show there.",
+    { safety: true },
+  ),
+  needs(
+    "re-torque-after-boost",
+    boosted,
+    anyBlower,
+    has("retorque-visit"),
+    "Gaskets and brackets settle: the fasteners are checked again at 500 to 1,000 km, and the visit is in the price.",
+  ),
+  needs(
+    "lines-often-forgotten",
+    boosted,
+    anyBlower,
+    hasAll("fluids-and-freight", "dyno-fuel"),
+    "Coolant, sealant, waste, freight and dyno fuel are used on every boosted build and belong on the quote.",
+  ),
+  needs(
+    "certificate-for-boost",
+    boosted,
+    anyBlower,
+    has("engineer-certificate"),
+    "A blower is usually a modification that a licensed signatory must certify before road use; confirm with the authority.",
+    { safety: true },
+  ),
+];

@@ -1,0 +1,18 @@
+export { capacityUse } from "./check/capacity-use";
+export type { CapacityUse, Contribution } from "./check/capacity-use-figures";
+export { checkPrerequisites } from "./check/check-prerequisites";
+export type { CheckResult, Finding } from "./check/finding";
+export type { Fix } from "./fix/fix";
+export { type FixOptions, fixAll, fixesFor } from "./fix/fixes-for";
+export type {
+  CapacityRule,
+  Condition,
+  ExcludesRule,
+  Facts,
+  Group,
+  GroupPick,
+  Item,
+  Model,
+  NeedsRule,
+  Rule,
+} from "./model/model";

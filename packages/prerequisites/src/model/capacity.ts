@@ -1,0 +1,54 @@
+import {
+  addDecimals,
+  type ExactDecimal,
+  exactDecimal,
+  multiplyDecimals,
+  subtractDecimals,
+  sumDecimals,
+  type WrittenDecimal,
+  ZERO,
+} from "@buildproof/units";
+import type { CapacityRule } from "./model";
+
+export type Amounts = ReadonlyMap<string, ExactDecimal>;
+
+/** A capacity rule with its decimals read. */
+export type Capacity = {
+  readonly base: ExactDecimal;
+  readonly supply: Amounts;
+  readonly demand: Amounts;
+  /** 1 + reservePct/100 */
+  readonly demandFactor: ExactDecimal;
+};
+
+export function capacityOf(rule: CapacityRule): Capacity {
+  const reserve = exactDecimal(rule.reservePct ?? 0);
+  return {
+    base: exactDecimal(rule.base ?? 0),
+    supply: amountsOf(rule.supply),
+    demand: amountsOf(rule.demand),
+    demandFactor: addDecimals(exactDecimal(1), { ...reserve, scale: reserve.scale + 2 }),
+  };
+}
+
+export function suppliedBy(capacity: Capacity, selected: ReadonlySet<string>): ExactDecimal {
+  return addDecimals(capacity.base, sumOf(capacity.supply, selected));
+}
+
+export function demandedBy(capacity: Capacity, selected: ReadonlySet<string>): ExactDecimal {
+  return sumOf(capacity.demand, selected);
+}
+
+/** (1 + reserve)·demand − base − supply: above zero, the rule is broken by that much. */
+export function shortfall(capacity: Capacity, selected: ReadonlySet<string>): ExactDecimal {
+  const wanted = multiplyDecimals(demandedBy(capacity, selected), capacity.demandFactor);
+  return subtractDecimals(wanted, suppliedBy(capacity, selected));
+}
+
+function sumOf(amounts: Amounts, selected: ReadonlySet<string>): ExactDecimal {
+  return sumDecimals([...selected].map((id) => amounts.get(id) ?? ZERO));
+}
+
+function amountsOf(written: Readonly<Record<string, WrittenDecimal>> = {}): Amounts {
+  return new Map(Object.entries(written).map(([id, amount]) => [id, exactDecimal(amount)]));
+}

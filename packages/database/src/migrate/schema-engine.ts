@@ -50,5 +50,22 @@ async function load(): Promise<void> {
 }
 
 function bindings(): WebAssembly.ModuleImports {
-  return engine as unknown as WebAssembly.ModuleImports; // the module is its own table of imports
+  const table = { ...engine } as unknown as WebAssembly.ModuleImports; // the module is its own table of imports
+  for (const [name, binding] of Object.entries(table)) {
+    if (!name.startsWith("__wbg_setTimeout") || typeof binding !== "function") continue;
+    // The engine leaves its ten-second lock timer behind; it must not hold the process for as long.
+    table[name] = (...args: unknown[]) => {
+      const timer: unknown = binding(...args);
+      if (
+        typeof timer === "object" &&
+        timer !== null &&
+        "unref" in timer &&
+        typeof timer.unref === "function"
+      ) {
+        timer.unref();
+      }
+      return timer;
+    };
+  }
+  return table;
 }

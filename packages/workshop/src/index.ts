@@ -2,6 +2,7 @@ export { type Actor, type Role, roles } from "./core/actor";
 export { allUseCases } from "./core/all-use-cases";
 export type { Context } from "./core/context";
 export { type FileStore, folderFileStore } from "./core/file-store";
+export { openWorkshopDatabase } from "./core/open-database";
 export { perform } from "./core/perform";
 export { mayDo, type Permission, permissions } from "./core/permissions";
 export { ok, type Refusal, type Result, refusals } from "./core/result";

@@ -1,0 +1,51 @@
+import { signIn } from "@buildproof/workshop";
+import type { NextAuthOptions } from "next-auth";
+import CredentialsProvider from "next-auth/providers/credentials";
+import { house } from "./house";
+
+/** One working day. */
+const sessionSeconds = 12 * 60 * 60;
+
+/**
+ * Sessions are tokens that say who and under which "sign out everywhere" count; what the person may do is
+ * read from the database in each use case.
+ */
+export const authOptions: NextAuthOptions = {
+  session: { strategy: "jwt", maxAge: sessionSeconds, updateAge: 60 * 60 },
+  pages: { signIn: "/sign-in", error: "/sign-in" },
+  providers: [
+    CredentialsProvider({
+      credentials: { email: {}, password: {} },
+      async authorize(credentials, request) {
+        const forwarded: unknown = request.headers?.["x-forwarded-for"];
+        const result = await signIn(
+          {
+            ...house(),
+            actor: { kind: "nobody" },
+            now: () => new Date(),
+            requestId: crypto.randomUUID(),
+            address: lastAddress(typeof forwarded === "string" ? forwarded : null),
+          },
+          { email: credentials?.email ?? "", password: credentials?.password ?? "" },
+        );
+        return result.ok ? { id: result.value.personId, ...result.value } : null;
+      },
+    }),
+  ],
+  callbacks: {
+    jwt({ token, user }) {
+      return user ? { ...token, personId: user.personId, workshopId: user.workshopId, sessionCounter: user.sessionCounter } : token;
+    },
+    session({ session, token }) {
+      return {
+        expires: session.expires,
+        user: { personId: token.personId, workshopId: token.workshopId, sessionCounter: token.sessionCounter },
+      };
+    },
+  },
+};
+
+/** The nearest hop's word for who is asking: earlier entries are the caller's own claims. */
+export function lastAddress(forwarded: string | null): string {
+  return forwarded?.split(",").at(-1)?.trim() || "unknown";
+}

@@ -13,6 +13,7 @@ export default defineConfig({
             "packages/**/src/**/*.test.ts",
             "apps/**/src/**/*.test.ts",
             "scripts/**/*.test.ts",
+            "prisma/demo/**/*.test.ts",
             "tests/published/**/*.test.ts",
           ],
           exclude: [...shared.exclude, "packages/**/*.database.test.ts"],

@@ -95,7 +95,7 @@ export const packages: readonly CataloguePackage[] = [
   {
     id: "tow-ready",
     name: "Tow Ready",
-    models: [...ridgewolds, "vale-30td"],
+    models: ["ridgewold-57", "vale-30td"],
     outcome: "A braked 3 t trailer, worked from the driver's seat, with a gearbox that stays cool.",
     items: ["tow-3000", "brake-controller", "twelve-pin-socket", "gearbox-cooler"],
     promise: null,

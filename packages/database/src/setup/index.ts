@@ -2,5 +2,11 @@ export { type EmbeddedServer, startEmbeddedServer } from "../embedded/embedded-s
 export { isPortFree } from "../embedded/free-port";
 export { localSecrets } from "../embedded/local-secrets";
 export { checkOwnerUrl } from "./database-address";
-export { emptyDatabase, ensureDatabaseExists, isDatabaseEmpty, prepareDatabase } from "./prepare-database";
+export {
+  emptyDatabase,
+  ensureDatabaseExists,
+  isDatabaseEmpty,
+  type PreparedDatabase,
+  prepareDatabase,
+} from "./prepare-database";
 export { SetupRefusal } from "./setup-refusal";

@@ -1,0 +1,69 @@
+import { createHash } from "node:crypto";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { repository } from "./repository.mjs";
+import { runProgram } from "./run-program.mjs";
+import { needSpace, refusal, stage } from "./stage.mjs";
+
+/** Node 20 is the oldest this runs on. */
+export function checkNode() {
+  const [major] = process.versions.node.split(".").map(Number);
+  if (major < 20)
+    throw refusal(`Node ${process.versions.node} is too old: install Node 20 or newer and start again.`);
+}
+
+/** Installs the packages of the lock file when they are missing or other than the last ones installed. */
+export async function installWhenNeeded() {
+  const modules = path.join(repository, "node_modules");
+  const stamp = path.join(modules, ".buildproof-lock");
+  const wanted = hashOf([path.join(repository, "package-lock.json")]);
+  if (existsSync(stamp) && readFileSync(stamp, "utf8") === wanted) return;
+  if (existsSync(modules) && isInstalled()) return writeFileSync(stamp, wanted);
+  needSpace(repository, 1500);
+  await stage("Installing packages (first start, or the lock file changed)", () =>
+    runProgram("npm", ["ci", "--no-audit", "--no-fund"], { cwd: repository }),
+  );
+  writeFileSync(stamp, wanted);
+}
+
+/** Makes the typed database client when the schema is newer than it. */
+export async function generateWhenNeeded() {
+  const folder = path.join(repository, "packages", "database", "generated");
+  const stamp = path.join(folder, "schema-hash");
+  const schema = path.join(repository, "prisma", "schema");
+  const files = readdirSync(schema)
+    .sort()
+    .map((name) => path.join(schema, name));
+  const wanted = hashOf([...files, path.join(repository, "package-lock.json")]);
+  if (existsSync(stamp) && readFileSync(stamp, "utf8") === wanted) return;
+  await stage("Generating the database client", () =>
+    runProgram(process.execPath, ["node_modules/prisma/build/index.js", "generate"], { cwd: repository }),
+  );
+  writeFileSync(stamp, wanted);
+}
+
+/** npm's own note of what it installed lists the same packages as the lock file. */
+function isInstalled() {
+  const read = (file) => {
+    try {
+      const { packages } = JSON.parse(readFileSync(path.join(repository, file), "utf8"));
+      return packages;
+    } catch {
+      return {};
+    }
+  };
+  const installed = read("node_modules/.package-lock.json");
+  return Object.entries(read("package-lock.json")).every(
+    ([name, entry]) =>
+      !name.startsWith("node_modules/") ||
+      entry.optional ||
+      entry.link ||
+      installed[name]?.version === entry.version,
+  );
+}
+
+function hashOf(files) {
+  const hash = createHash("sha256");
+  for (const file of files) hash.update(file.slice(repository.length)).update(readFileSync(file));
+  return hash.digest("hex");
+}

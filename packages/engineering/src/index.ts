@@ -1,4 +1,45 @@
-export * from "./dyno/correction-question";
-export * from "./dyno/reduced-run";
-export * from "./dyno/run-row";
-export * from "./dyno/session-figures";
+export {
+  type Aspiration,
+  aspirations,
+  type Correction,
+  type CorrectionEdition,
+  type CorrectionQuestion,
+  type CorrectionStandard,
+  type CorrectionWarning,
+  correctionEditions,
+  correctionStandards,
+  type Ignition,
+  ignitions,
+} from "./dyno/correction-question";
+export { dynoCorrection } from "./dyno/dyno-correction";
+export { explainCorrectionWarning } from "./dyno/explain-correction-warning";
+export { exclusionWords, explainRunRefusal, explainRunWarning } from "./dyno/explain-run";
+export { explainVerdict } from "./dyno/explain-verdict";
+export { gain } from "./dyno/gain";
+export { type MeanPoint, meanCurve } from "./dyno/mean-curve";
+export type {
+  ChannelExtremes,
+  DisagreementCause,
+  ExclusionReason,
+  Exclusions,
+  Peak,
+  ReducedRun,
+  RunAccumulator,
+  RunPoint,
+  RunRefusal,
+  RunSettings,
+  RunWarning,
+} from "./dyno/reduced-run";
+export { FEWEST_RUNS, repeatability, SPREAD_LIMIT_PCT } from "./dyno/repeatability";
+export { reduceRun, runAccumulator } from "./dyno/run-accumulator";
+export { type RunChannel, type RunRow, runChannels } from "./dyno/run-row";
+export { saturationPressure } from "./dyno/saturation-pressure";
+export type {
+  Gain,
+  GainPoint,
+  PowerPromise,
+  Repeatability,
+  Verdict,
+  VerdictReason,
+} from "./dyno/session-figures";
+export { verdict } from "./dyno/verdict";

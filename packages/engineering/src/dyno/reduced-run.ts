@@ -30,12 +30,15 @@ export type Peak = { readonly engineRpm: number; readonly value: number };
 export type ChannelExtremes = { readonly least: Peak; readonly greatest: Peak };
 
 /** Why a row took no part in the curve. */
-export type ExclusionReason =
-  | "not-a-number"
-  | "speed-spike"
-  | "not-driving"
-  | "speed-falling"
-  | "outside-band";
+export const exclusionReasons = [
+  "not-a-number",
+  "speed-spike",
+  "not-driving",
+  "outside-sweep",
+  "outside-band",
+] as const;
+export type ExclusionReason = (typeof exclusionReasons)[number];
+export type Exclusions = { readonly [reason in ExclusionReason]: number };
 
 export type RunWarning =
   | { readonly code: "power-and-torque-disagree"; readonly ratio: number; readonly likely: DisagreementCause }
@@ -63,14 +66,14 @@ export type ReducedRun = {
   readonly rampRpmPerS: number;
   readonly rowsRead: number;
   readonly rowsUsed: number;
-  readonly excluded: { readonly [reason in ExclusionReason]: number };
+  readonly excluded: Exclusions;
   readonly warnings: readonly RunWarning[];
 };
 
 export type RunRefusal =
   | { readonly code: "no-rows" }
   | { readonly code: "no-power-or-torque" }
-  | { readonly code: "no-usable-rows"; readonly excluded: { readonly [reason in ExclusionReason]: number } }
+  | { readonly code: "no-usable-rows"; readonly excluded: Exclusions }
   | { readonly code: "sweep-too-short"; readonly fromRpm: number; readonly toRpm: number };
 
 /** Takes rows one at a time, so that a long log is never held in memory. */

@@ -1,0 +1,111 @@
+import { ok, type Result, refused } from "@buildproof/units";
+import { PowerIdentity } from "./power-identity";
+import type { ReducedRun, RunAccumulator, RunRefusal, RunSettings, RunWarning } from "./reduced-run";
+import { channelExtremes, gapsIn, peakOf, runPoints } from "./run-curve";
+import type { RunRow } from "./run-row";
+import type { SweepBins } from "./sweep-bins";
+import { SweepFinder } from "./sweep-finder";
+
+/** A shorter rise of engine speed is a blip of the throttle. */
+const SHORTEST_SWEEP_RPM = 500;
+/** Fewer points on the grid say nothing about a curve. */
+const FEWEST_POINTS = 4;
+
+/**
+ * Reduces a dyno log, row by row, to a curve on a common grid: the longest sweep is found, averaged
+ * over 10 rpm, smoothed by a moving average of the stated width, and corrected by the factor.
+ *
+ * @source Equal-step resampling and a stated moving average: common practice, no source.
+ * @valid  One sweep of rising engine speed of at least 500 rpm.
+ */
+export function runAccumulator(settings: RunSettings): RunAccumulator {
+  const { smoothingRpm = 200, gridRpm = 50, fromRpm = 0, toRpm = Number.POSITIVE_INFINITY } = settings;
+  if (!(settings.factor > 0)) throw new RangeError("A correction factor is greater than 0.");
+  if (!(smoothingRpm >= 0)) throw new RangeError("A smoothing width is 0 rpm or more.");
+  if (!(gridRpm >= 10) || gridRpm % 10 !== 0) throw new RangeError("A grid is a multiple of 10 rpm.");
+  const finder = new SweepFinder({ fromRpm, toRpm });
+  const identity = new PowerIdentity();
+  return {
+    add(row) {
+      finder.add(row);
+      identity.add(row);
+    },
+    finish() {
+      const { sweep, excluded } = finder.finish();
+      const refusal = refusalOf(finder, sweep, excluded);
+      if (refusal) return refused(refusal);
+      const curve = { factor: settings.factor, smoothingRpm, gridRpm };
+      const { correctionValid = true } = settings;
+      const warnings = [...identityWarning(identity), ...timeWarning(finder)];
+      const figures = figuresOf(sweep, curve, warnings);
+      if (figures.points.length < FEWEST_POINTS) return refused(tooShort(sweep));
+      return ok({ ...figures, ...curve, correctionValid, rowsRead: finder.rowsRead, excluded });
+    },
+  };
+}
+
+/** The same for rows that are at hand. */
+export function reduceRun(rows: Iterable<RunRow>, settings: RunSettings): Result<ReducedRun, RunRefusal> {
+  const accumulator = runAccumulator(settings);
+  for (const row of rows) accumulator.add(row);
+  return accumulator.finish();
+}
+
+function refusalOf(
+  finder: SweepFinder,
+  sweep: SweepBins,
+  excluded: ReducedRun["excluded"],
+): RunRefusal | null {
+  if (finder.rowsRead === 0) return { code: "no-rows" };
+  if (finder.rowsWithPower === 0) return { code: "no-power-or-torque" };
+  if (sweep.rows === 0) return { code: "no-usable-rows", excluded };
+  if (sweep.spanRpm < SHORTEST_SWEEP_RPM) {
+    return tooShort(sweep);
+  }
+  return null;
+}
+
+function tooShort(sweep: SweepBins): RunRefusal {
+  return { code: "sweep-too-short", fromRpm: sweep.lowestRpm, toRpm: sweep.highestRpm };
+}
+
+type Figures = Omit<
+  ReducedRun,
+  "factor" | "smoothingRpm" | "gridRpm" | "correctionValid" | "rowsRead" | "excluded"
+>;
+
+function figuresOf(
+  sweep: SweepBins,
+  curve: Pick<ReducedRun, "factor" | "smoothingRpm" | "gridRpm">,
+  warnings: readonly RunWarning[],
+): Figures {
+  const knots = sweep.knots();
+  const gaps = gapsIn(knots);
+  const points = runPoints(knots, gaps, curve);
+  const durationS = sweep.lastS - sweep.firstS;
+  return {
+    points,
+    peakPower: peakOf(points, (point) => point.correctedPowerKw),
+    peakTorque: peakOf(points, (point) => point.correctedTorqueNm),
+    observedPeakPower: peakOf(points, (point) => point.observedPowerKw),
+    channels: {
+      boostKPa: channelExtremes(knots, "boostKPa"),
+      lambda: channelExtremes(knots, "lambda"),
+      fuelRailMPa: channelExtremes(knots, "fuelRailMPa"),
+      intakeTempC: channelExtremes(knots, "intakeTempC"),
+    },
+    durationS,
+    rampRpmPerS: durationS > 0 ? sweep.spanRpm / durationS : 0,
+    rowsUsed: sweep.rows,
+    warnings: [...warnings, ...gaps.map((gap) => ({ code: "gap-in-speed" as const, ...gap }))],
+  };
+}
+
+function identityWarning(identity: PowerIdentity): readonly RunWarning[] {
+  const warning = identity.warning();
+  return warning ? [warning] : [];
+}
+
+function timeWarning({ rowsBackInTime }: SweepFinder): readonly RunWarning[] {
+  return rowsBackInTime > 0 ? [{ code: "time-goes-back", rows: rowsBackInTime }] : [];
+}

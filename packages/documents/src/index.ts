@@ -1,3 +1,4 @@
+export { type CsvCell, safeCsv } from "./csv/safe-csv";
 export type {
   DynoLogRefusal,
   DynoLogRefusalCode,
@@ -5,6 +6,8 @@ export type {
   DynoLogRow,
   DynoLogRunSummary,
 } from "./dyno-log/dyno-log-row";
+export { type DynoLogOptions, readDynoLog } from "./dyno-log/read-dyno-log";
+export { type AcceptedMediaType, acceptedMediaTypes, sniffFile } from "./file-type/sniff-file";
 export type { LetterHead } from "./pdf/letter-head";
 export type { PlotPoint, PowerBandPlot } from "./pdf/power-band-plot";
 export type {

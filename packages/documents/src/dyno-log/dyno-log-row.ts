@@ -1,6 +1,6 @@
 /** One row of a dyno log. A channel the file does not carry is absent. */
 export interface DynoLogRow {
-  /** 1 for files without a run column; the run column's own text otherwise. */
+  /** "1" for files without a run column; the run column's own text otherwise. */
   readonly run: string;
   readonly timeS: number;
   readonly engineRpm: number;
@@ -23,6 +23,7 @@ export type DynoLogRefusalCode =
   | "wrong-number-of-fields"
   | "unreadable"
   | "no-rows"
+  | "too-many-runs"
   | "too-large"
   | "time-goes-backwards";
 

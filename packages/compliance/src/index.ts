@@ -1,0 +1,2 @@
+export { type Abn, abn } from "./abn/abn";
+export { type CheckDigit, type Vin, vin } from "./vin/vin";

@@ -1,0 +1,43 @@
+import type { z } from "zod";
+
+/** What became of one input: an answer, or what is wrong with the input. */
+export type Attempt =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly issues: readonly z.core.$ZodIssue[] };
+
+/** A calculation as the outside sees it: a line about it, what goes in, what comes out, and the doing. */
+export type Calculation = {
+  readonly summary: string;
+  /** Numbers with more digits than a double holds are kept as text, because sums and comparisons are exact. */
+  readonly readsExactDecimals: boolean;
+  readonly input: z.ZodType;
+  readonly output: z.ZodType;
+  readonly attempt: (input: unknown) => Attempt;
+};
+
+type Definition<Input extends z.ZodType, Output extends z.ZodType> = {
+  readonly summary: string;
+  readonly readsExactDecimals?: boolean;
+  readonly input: Input;
+  readonly output: Output;
+  readonly run: (input: z.output<Input>) => z.input<Output>;
+};
+
+/** Ties schema and function together while their types are known, then forgets the types for the table. */
+export function calculation<Input extends z.ZodType, Output extends z.ZodType>(
+  definition: Definition<Input, Output>,
+): Calculation {
+  const { summary, readsExactDecimals = false, input, output, run } = definition;
+  return {
+    summary,
+    readsExactDecimals,
+    input,
+    output,
+    attempt(given) {
+      const parsed = input.safeParse(given);
+      return parsed.success
+        ? { ok: true, value: run(parsed.data) }
+        : { ok: false, issues: parsed.error.issues };
+    },
+  };
+}

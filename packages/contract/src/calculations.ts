@@ -1,0 +1,19 @@
+import type { Calculation } from "./calculation";
+import { abnCalculation } from "./schemas/abn";
+import { dynoCorrectionCalculation } from "./schemas/dyno-correction";
+import { labourCalculation } from "./schemas/labour";
+import { prerequisitesCheckCalculation } from "./schemas/prerequisites-check";
+import { quoteTotalsCalculation } from "./schemas/quote-totals";
+import { unitConvertCalculation } from "./schemas/unit-convert";
+import { vinCalculation } from "./schemas/vin";
+
+/** The public calculations by name. A calculation that is not here does not exist outside. */
+export const calculations: ReadonlyMap<string, Calculation> = new Map([
+  ["unit-convert", unitConvertCalculation],
+  ["vin", vinCalculation],
+  ["abn", abnCalculation],
+  ["dyno-correction", dynoCorrectionCalculation],
+  ["labour", labourCalculation],
+  ["quote-totals", quoteTotalsCalculation],
+  ["prerequisites-check", prerequisitesCheckCalculation],
+]);

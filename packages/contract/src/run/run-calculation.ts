@@ -1,0 +1,46 @@
+import { ImpossibleInputError } from "@buildproof/units";
+import type { Calculation } from "../calculation";
+import { calculations } from "../calculations";
+import { type CalculationAnswer, failure } from "./calculation-error";
+import { issueError } from "./issue-error";
+import { isNestedTooDeep } from "./nesting";
+import { readJsonExactly } from "./read-json";
+
+/** Answers a named question whose input is already a value. */
+export function runCalculation(name: string, input: unknown): CalculationAnswer {
+  const found = calculations.get(name);
+  return found ? answer(found, input) : unknownCalculation(name);
+}
+
+/** Answers a named question whose input is JSON text, reading decimals as written where that matters. */
+export function runCalculationText(name: string, text: string): CalculationAnswer {
+  const found = calculations.get(name);
+  if (!found) return unknownCalculation(name);
+  const json = text.replace(/^\uFEFF/, "");
+  try {
+    return answer(found, found.readsExactDecimals ? readJsonExactly(json) : JSON.parse(json));
+  } catch (error) {
+    if (!(error instanceof SyntaxError)) throw error;
+    const message =
+      json.trim() === ""
+        ? "There is no input: give one JSON value."
+        : `The input is not JSON (${error.message}).`;
+    return failure("not-json", message);
+  }
+}
+
+function answer(calculation: Calculation, input: unknown): CalculationAnswer {
+  if (isNestedTooDeep(input)) return failure("too-deep", "The input is nested too deep: at most 100 levels.");
+  try {
+    const attempt = calculation.attempt(input);
+    return attempt.ok ? attempt : { ok: false, error: issueError(attempt.issues, input) };
+  } catch (error) {
+    if (error instanceof ImpossibleInputError) return failure(error.code, error.message, error.path);
+    throw error;
+  }
+}
+
+function unknownCalculation(name: string): CalculationAnswer {
+  const names = [...calculations.keys()].join(", ");
+  return failure("unknown-calculation", `There is no calculation "${name}": choose one of ${names}.`);
+}

@@ -24,7 +24,10 @@ export default defineConfig({
           ...shared,
           name: "database",
           include: ["packages/**/*.database.test.ts", "tests/faults/**/*.test.ts"],
-          globalSetup: ["packages/database/src/testing/global-setup.ts"],
+          globalSetup: [
+            "packages/database/src/testing/global-setup.ts",
+            "packages/workshop/src/testing/demo-template.ts",
+          ],
           testTimeout: 20_000,
           hookTimeout: 60_000,
           maxWorkers: 2,

@@ -1,12 +1,6 @@
 import type { TestProject } from "vitest/node";
-import { prepareTemplate, type TestConnection } from "./template-database";
+import { prepareTemplate } from "./template-database";
 import { startTestServer } from "./test-server";
-
-declare module "vitest" {
-  interface ProvidedContext {
-    testConnection: TestConnection;
-  }
-}
 
 /** One server and one migrated template for the whole run; removed afterwards. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {

@@ -1,2 +1,3 @@
+export { prepareTemplate, TEMPLATE, type TestConnection } from "./template-database";
 export { type TestDatabase, testDatabase } from "./test-database";
 export { startTestServer } from "./test-server";

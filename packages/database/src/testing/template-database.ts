@@ -7,6 +7,12 @@ export const TEMPLATE = "buildproof_template";
 /** What a test worker needs to make databases of its own. */
 export type TestConnection = { readonly serverUrl: string; readonly appPassword: string };
 
+declare module "vitest" {
+  interface ProvidedContext {
+    testConnection: TestConnection;
+  }
+}
+
 /** Migrates the template once per run. */
 export async function prepareTemplate(server: TestServer): Promise<TestConnection> {
   const appPassword = "application";

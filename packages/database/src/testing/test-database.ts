@@ -14,13 +14,13 @@ export type TestDatabase = {
 };
 
 /**
- * Call once at the top of a test file. Clones the migrated template before the file's tests and
+ * Call once at the top of a test file. Clones the template (migrated, empty, unless another is named) before the file's tests and
  * drops the clone after them; the returned accessor gives the database inside tests and hooks.
  */
-export function testDatabase(): () => TestDatabase {
+export function testDatabase(template: string = TEMPLATE): () => TestDatabase {
   let made: (TestDatabase & { drop(): Promise<void> }) | undefined;
   beforeAll(async () => {
-    made = await cloneTemplate();
+    made = await cloneTemplate(template);
   });
   afterAll(() => made?.drop());
   return () => {
@@ -29,10 +29,10 @@ export function testDatabase(): () => TestDatabase {
   };
 }
 
-async function cloneTemplate(): Promise<TestDatabase & { drop(): Promise<void> }> {
+async function cloneTemplate(template: string): Promise<TestDatabase & { drop(): Promise<void> }> {
   const { serverUrl, appPassword } = inject("testConnection");
   const name = `test_${randomUUID().replaceAll("-", "")}`;
-  await asAdministrator(serverUrl, `create database ${name} template ${TEMPLATE}`);
+  await asAdministrator(serverUrl, `create database ${name} template ${template}`);
   const owner = new URL(serverUrl);
   owner.pathname = `/${name}`;
   const app = new URL(owner);

@@ -1,9 +1,13 @@
 import { openDatabase } from "@buildproof/database";
 import { addCatalogue } from "./catalogue-rows";
-import { demoPassword, demoPeople, gulfPeople } from "./demo-people";
+import { type DemoPerson, demoPassword, demoPeople, gulfPeople } from "./demo-people";
 import { gulfBoost, saltbush } from "./demo-sites";
-import { type DemoWorkshop, demoWorkshop } from "./demo-workshop";
+import { type DemoSite, type DemoWorkshop, demoWorkshop } from "./demo-workshop";
+import { addGulfQuote } from "./gulf-rows";
+import { addLiveJobs } from "./live/add-live-jobs";
+import { type MadeFiles, madeFiles } from "./made-files";
 import { demoPasswordHash } from "./password-hash";
+import { type Scene, sceneWithRandom } from "./scene";
 import { seededRandom } from "./seeded-random";
 import { addWorkshop } from "./workshop-rows";
 import { writeRows } from "./write-rows";
@@ -28,15 +32,17 @@ const TIMEOUT_MS = 120_000;
 
 /** Fills an empty database with the invented workshops: all of it, or nothing. The same seed and anchor give the same rows. */
 export async function loadDemo(options: DemoOptions): Promise<void> {
-  const filled = await fill(options);
+  const { workshops, files } = await fill(options);
+  // Files first: one that no row names is harmless, a row whose file is missing is not.
+  if (options.filesFolder) await files.write(options.filesFolder);
   const database = openDatabase({ appUrl: options.ownerUrl, max: 1 });
   try {
-    const [first] = filled;
+    const [first] = workshops;
     if (!first) return;
     await database.inWorkshop(
       first.id,
       async (transaction) => {
-        for (const workshop of filled) await writeRows(transaction, workshop.rows);
+        for (const workshop of workshops) await writeRows(transaction, workshop.rows);
       },
       { timeoutMs: TIMEOUT_MS },
     );
@@ -45,21 +51,26 @@ export async function loadDemo(options: DemoOptions): Promise<void> {
   }
 }
 
-async function fill(options: DemoOptions): Promise<readonly DemoWorkshop[]> {
+type Filled = { readonly workshops: readonly DemoWorkshop[]; readonly files: MadeFiles };
+
+async function fill(options: DemoOptions): Promise<Filled> {
   const random = seededRandom(`buildproof demo ${options.seed ?? 1}`);
-  const main = demoWorkshop(saltbush, options.anchor, random.fork("saltbush"));
+  const files = madeFiles();
   const hashing = random.fork("passwords");
   const hash = () => options.passwordHash?.(demoPassword) ?? demoPasswordHash(demoPassword, hashing);
-  const staff = await addWorkshop(main, demoPeople, hash);
-  const rows = addCatalogue(main);
-  void staff;
-  void rows;
+  const open = async (site: DemoSite, people: readonly DemoPerson[], label: string): Promise<Scene> => {
+    const workshop = demoWorkshop(site, options.anchor, random.fork(label));
+    const staff = await addWorkshop(workshop, people, hash);
+    return { workshop, staff, catalogue: addCatalogue(workshop), files };
+  };
 
-  const second = demoWorkshop(gulfBoost, options.anchor, random.fork("gulf"));
-  await addWorkshop(second, gulfPeople, hash);
-  addCatalogue(second);
-  for (const workshop of [main, second]) addCounters(workshop);
-  return [main, second];
+  const main = await open(saltbush, demoPeople, "saltbush");
+  addLiveJobs(sceneWithRandom(main, "live"));
+  const second = await open(gulfBoost, gulfPeople, "gulf");
+  addGulfQuote(second);
+  const workshops = [main.workshop, second.workshop];
+  for (const workshop of workshops) addCounters(workshop);
+  return { workshops, files };
 }
 
 /** The next number that a screen will give. */

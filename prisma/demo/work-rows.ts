@@ -1,0 +1,247 @@
+import type { Row } from "./demo-rows";
+import type { DemoJob } from "./job-rows";
+import { madePdf, madePng } from "./made-files";
+import type { DemoBuild } from "./quote-rows";
+import type { Scene } from "./scene";
+
+/** The inspection before anything is ordered, passed with ordinary figures unless said. */
+export function addInspection(
+  { workshop }: Scene,
+  build: DemoBuild,
+  inspection: { readonly at: Date; readonly doneById: string; readonly failed?: boolean },
+): void {
+  const { rows, id: workshopId, newId, random, local } = workshop;
+  const { at, failed = false } = inspection;
+  rows.add("inspection", {
+    id: newId(at),
+    workshopId,
+    buildId: build.id,
+    vehicleId: build.vehicle.id,
+    doneAt: at,
+    doneById: inspection.doneById,
+    odometerKm: build.vehicle.odometerKm,
+    leakDownWorstPct: failed ? random.integer(19, 30) : random.integer(4, 10),
+    leakDownSpreadPct: failed ? random.integer(9, 18) : random.integer(1, 5),
+    fuelTrimWorstPct: random.integer(-5, 6),
+    misfireCodes: false,
+    coolingSound: true,
+    outcome: failed ? "failed" : "passed",
+    reasons: failed ? ["Leak-down over 12 %, and more than 6 points between cylinders."] : [],
+    validUntil: local.dayOf(at).add({ days: 60 }).toString(),
+    validToOdometerKm: build.vehicle.odometerKm + 3_000,
+  });
+}
+
+export function addGoodsIn(
+  { workshop }: Scene,
+  job: DemoJob,
+  goods: { readonly at: Date; readonly countedById: string; readonly missing?: string },
+): void {
+  workshop.rows.add("goodsIn", {
+    id: workshop.newId(goods.at),
+    workshopId: workshop.id,
+    jobId: job.id,
+    complete: goods.missing === undefined,
+    missing: goods.missing ?? "",
+    countedById: goods.countedById,
+    countedAt: goods.at,
+  });
+}
+
+export function addBooking(
+  { workshop, staff }: Scene,
+  job: DemoJob,
+  booking: {
+    readonly resource: string;
+    readonly work: string;
+    readonly from: Date;
+    readonly to: Date;
+    readonly madeAt: Date;
+  },
+): void {
+  workshop.rows.add("booking", {
+    id: workshop.newId(booking.madeAt),
+    workshopId: workshop.id,
+    jobId: job.id,
+    resourceId: staff.resource(booking.resource),
+    work: booking.work,
+    startsAt: booking.from,
+    endsAt: booking.to,
+    createdAt: booking.madeAt,
+  });
+}
+
+export function addCheckIn({ workshop }: Scene, job: DemoJob, at: Date, personId: string): void {
+  const { rows, id: workshopId, newId, random } = workshop;
+  rows.add("checkIn", {
+    id: newId(at),
+    workshopId,
+    jobId: job.id,
+    odometerKm: job.quote.build.vehicle.odometerKm + random.integer(20, 400),
+    keys: 2,
+    fuelOctane: job.quote.build.vehicle.model === "vale-30td" ? null : 98,
+    ethanolPct: null,
+    condition: random.pick([
+      "Stone chips on the bonnet, otherwise clean.",
+      "Scratch on the left rear door, photographed.",
+      "No marks.",
+    ]),
+    told: [
+      "A certified vehicle is not driven on the road until the certificate is attached.",
+      "Valuables are taken out.",
+    ],
+    personId,
+    at,
+  });
+}
+
+export function addClock(
+  { workshop }: Scene,
+  job: DemoJob,
+  clock: {
+    readonly personId: string;
+    readonly operationCode: string;
+    readonly from: Date;
+    readonly to: Date;
+  },
+): void {
+  workshop.rows.add("clockEntry", {
+    id: workshop.newId(clock.from),
+    workshopId: workshop.id,
+    jobId: job.id,
+    personId: clock.personId,
+    operationCode: clock.operationCode,
+    startedAt: clock.from,
+    stoppedAt: clock.to,
+  });
+}
+
+export function addCost(
+  { workshop }: Scene,
+  job: DemoJob,
+  kind: "parts" | "boughtIn" | "dyno" | "rework" | "other",
+  description: string,
+  amountMinor: number,
+  at: Date,
+): void {
+  if (Math.round(amountMinor) === 0) return;
+  workshop.rows.add("jobCost", {
+    id: workshop.newId(at),
+    workshopId: workshop.id,
+    jobId: job.id,
+    kind,
+    description,
+    amountMinor: Math.round(amountMinor),
+    at,
+  });
+}
+
+/** Enters the first `count` steps of the card, spread evenly between two instants. */
+export function addStepEntries(
+  scene: Scene,
+  job: DemoJob,
+  work: {
+    readonly count: number;
+    readonly from: Date;
+    readonly to: Date;
+    readonly personId: string;
+    readonly secondPersonId: string;
+  },
+): void {
+  const { workshop } = scene;
+  const steps = job.steps.slice(0, work.count);
+  const stretch = work.to.getTime() - work.from.getTime();
+  steps.forEach((step, index) => {
+    const at = new Date(work.from.getTime() + Math.round((stretch * (index + 1)) / (steps.length + 1)));
+    workshop.rows.add("stepEntry", {
+      id: workshop.newId(at),
+      workshopId: workshop.id,
+      stepId: step.id,
+      jobId: job.id,
+      ...whatWasEntered(scene, step, at),
+      personId: step.kind === "holdPoint" ? work.secondPersonId : work.personId,
+      at,
+      recordedAt: at,
+    });
+  });
+}
+
+type Entered = Pick<Row<"stepEntry">, "kind" | "value" | "text" | "photoSha256" | "withinLimits">;
+
+function whatWasEntered({ workshop, files }: Scene, step: Row<"jobStep">, at: Date): Entered {
+  const { random } = workshop;
+  const nothing = { value: null, text: "", photoSha256: null, withinLimits: null };
+  switch (step.kind) {
+    case "measurement":
+    case "torque": {
+      const low = step.low ?? step.target ?? step.high ?? 0;
+      const high = step.high ?? step.target ?? low;
+      const value = step.target ?? low + (high - low) * random.between(0.3, 0.7);
+      return { ...nothing, kind: "value", value: Number(value.toFixed(2)), withinLimits: true };
+    }
+    case "photo": {
+      const photo = files.keep(
+        workshop,
+        "made-photo.png",
+        "image/png",
+        madePng(random.integer(3, 9) * 10),
+        at,
+      );
+      return { ...nothing, kind: "photo", photoSha256: photo };
+    }
+    case "serial":
+      return { ...nothing, kind: "value", text: `SN-${random.integer(100_000, 999_999)}` };
+    case "holdPoint":
+      return { ...nothing, kind: "signed" };
+    default:
+      return { ...nothing, kind: "done" };
+  }
+}
+
+/** A made certificate or record for each obligation of the job. */
+export function addEvidence(
+  { workshop, files }: Scene,
+  job: DemoJob,
+  by: { readonly at: Date; readonly personId: string },
+): void {
+  const bytes = madePdf([
+    "Made for the demonstration",
+    "This page stands for a certificate or a record.",
+    "It certifies nothing.",
+  ]);
+  for (const obligationId of job.obligationIds) {
+    const sha256 = files.keep(workshop, "made-certificate.pdf", "application/pdf", bytes, by.at);
+    workshop.rows.add("evidence", {
+      id: workshop.newId(by.at),
+      workshopId: workshop.id,
+      obligationId,
+      sha256,
+      name: "made-certificate.pdf",
+      note: "",
+      signatoryName: "made signatory",
+      uploadedById: by.personId,
+      at: by.at,
+    });
+  }
+}
+
+export function addHandOver(
+  { workshop }: Scene,
+  job: DemoJob,
+  by: { readonly at: Date; readonly personId: string },
+): void {
+  const { rows, id: workshopId, newId, local, random } = workshop;
+  const { vehicle } = job.quote.build;
+  const isBoosted = job.obligationIds.length > 1;
+  rows.add("handOver", {
+    id: newId(by.at),
+    workshopId,
+    jobId: job.id,
+    odometerKm: vehicle.odometerKm + random.integer(410, 600),
+    receivedBy: vehicle.customer.name,
+    followUpOn: isBoosted ? local.dayOf(by.at).add({ days: 21 }).toString() : null,
+    note: "",
+    personId: by.personId,
+    at: by.at,
+  });
+}

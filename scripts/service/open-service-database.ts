@@ -21,7 +21,7 @@ const DATABASE = "buildproof";
 /** Starts our own server, or uses the one DATABASE_URL names, and brings it up to date. */
 export async function openServiceDatabase(folder: string): Promise<ServiceDatabase> {
   const given = process.env.DATABASE_URL;
-  const server = given ? await useGiven(given) : await useOwn(folder);
+  const server = await openOwner(folder);
   try {
     const prepared = await stage<PreparedDatabase>("Checking the tables", async (say) => {
       const done = await prepareDatabase({
@@ -39,7 +39,13 @@ export async function openServiceDatabase(folder: string): Promise<ServiceDataba
   }
 }
 
-type Server = { ownerUrl: string; close(): Promise<void> };
+type Server = { readonly ownerUrl: string; close(): Promise<void> };
+
+/** The owner's way in, with the tables as they happen to be. */
+export async function openOwner(folder: string): Promise<Server> {
+  const given = process.env.DATABASE_URL;
+  return given ? useGiven(given) : useOwn(folder);
+}
 
 async function useGiven(ownerUrl: string): Promise<Server> {
   await stage("Connecting to the database in DATABASE_URL", () => checkOwnerUrl(ownerUrl));

@@ -1,5 +1,5 @@
 export { type EmbeddedServer, startEmbeddedServer } from "../embedded/embedded-server";
-export { isPortFree } from "../embedded/free-port";
+export { freePort } from "../embedded/free-port";
 export { localSecrets } from "../embedded/local-secrets";
 export { checkOwnerUrl } from "./database-address";
 export {

@@ -1,0 +1,6 @@
+import { pathToFileURL } from "node:url";
+
+// Runs the production server and ends with the process that started it, however that one ends:
+// the channel between the two closes even after kill -9.
+process.on("disconnect", () => process.exit(0));
+await import(pathToFileURL(process.argv[2]).href);

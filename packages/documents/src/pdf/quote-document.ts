@@ -1,3 +1,4 @@
+import type { CurrencyCode } from "@buildproof/units";
 import type { LetterHead } from "./letter-head";
 import type { PowerBandPlot } from "./power-band-plot";
 import type { DocumentCustomer, DocumentVehicle } from "./vehicle-lines";
@@ -38,7 +39,8 @@ export interface QuoteDocument {
   /** The instant of issue (ISO 8601 with offset or Z); it dates the file itself. */
   readonly issuedAt: string;
   readonly validUntil: string;
-  readonly currency: string;
+  readonly currency: CurrencyCode;
+  /** As in "incl. GST". */
   readonly taxName: string;
   /** The customer's own goal, in the customer's words. */
   readonly asked: string;

@@ -39,7 +39,6 @@ export function FileField(props: FileFieldProps) {
           accept={accept}
           capture={fromCamera ? "environment" : undefined}
           multiple={multiple}
-          aria-required={isRequired}
           aria-invalid={sentence ? true : undefined}
           aria-describedby={notes || undefined}
           onChange={(event: ChangeEvent<HTMLInputElement>) => onChange?.([...(event.target.files ?? [])])}

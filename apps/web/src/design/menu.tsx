@@ -1,6 +1,6 @@
 "use client";
 
-import { Menu as AriaMenu, MenuItem, MenuTrigger, Popover, Text } from "react-aria-components";
+import { Menu as AriaMenu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 import { Button, type ButtonVariant } from "./button";
 import { Chevron } from "./chevron";
 
@@ -39,11 +39,9 @@ export function Menu({ label, entries, onAction, variant = "quiet" }: MenuProps)
               isDisabled={entry.refusedBecause !== undefined}
               {...(entry.href === undefined ? {} : { href: entry.href })}
             >
-              <Text slot="label">{entry.label}</Text>
+              {entry.label}
               {(entry.refusedBecause ?? entry.note) && (
-                <Text slot="description" className="option-note">
-                  {entry.refusedBecause ?? entry.note}
-                </Text>
+                <span className="option-note">{entry.refusedBecause ?? entry.note}</span>
               )}
             </MenuItem>
           ))}

@@ -1,9 +1,9 @@
 "use client";
 
-import { ListBox, ListBoxItem, Text } from "react-aria-components";
+import { ListBox, ListBoxItem } from "react-aria-components";
 import type { Option } from "./options";
 
-/** The list inside a select or combo box. An entry that cannot be chosen says why. */
+/** The list inside a select or combo box. An entry that cannot be chosen says why, and its name says it too. */
 export function OptionList({ options }: { readonly options: readonly Option[] }) {
   return (
     <ListBox className="options" items={options.map((option) => ({ ...option }))}>
@@ -13,11 +13,9 @@ export function OptionList({ options }: { readonly options: readonly Option[] })
           textValue={option.label}
           isDisabled={option.refusedBecause !== undefined}
         >
-          <Text slot="label">{option.label}</Text>
+          {option.label}
           {(option.refusedBecause ?? option.note) && (
-            <Text slot="description" className="option-note">
-              {option.refusedBecause ?? option.note}
-            </Text>
+            <span className="option-note">{option.refusedBecause ?? option.note}</span>
           )}
         </ListBoxItem>
       )}

@@ -11,6 +11,16 @@ export function Page({
   return <div className={narrow ? "page page-narrow" : "page"}>{children}</div>;
 }
 
+/** Main matter to the left, what goes with it to the right; one under the other where there is no room. */
+export function Columns({ children }: { readonly children: ReactNode }) {
+  return <div className="page-columns">{children}</div>;
+}
+
+/** Sections under one another. */
+export function Stack({ children }: { readonly children: ReactNode }) {
+  return <div className="stack">{children}</div>;
+}
+
 interface SheetHeadProps {
   readonly title: ReactNode;
   readonly lead?: ReactNode;

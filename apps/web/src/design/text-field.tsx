@@ -32,7 +32,6 @@ export function TextField(props: TextFieldProps) {
       <FieldLabel label={label} isRequired={props.isRequired ?? false} />
       <div className="field-line">
         {lines === undefined ? (
-          // biome-ignore lint/a11y/noAutofocus: only where a page has one thing to type, as at sign-in.
           <Input className="field-input" placeholder={placeholder} autoFocus={autoFocus} {...code} />
         ) : (
           <TextArea className="field-input" placeholder={placeholder} rows={lines} />

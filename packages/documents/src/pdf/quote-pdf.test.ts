@@ -13,7 +13,7 @@ describe("a quote as a letter", () => {
     const text = words((await read(sampleQuote)).pages);
     for (const said of [
       "Saltbush Dyno & Driveline",
-      "ABN 51 824 753 556",
+      "ABN 47 555 222 000",
       "14 Quandong Road",
       "(08) 5550 1234",
       "Łucja Okafor-Nguyễn",

@@ -27,15 +27,13 @@ const paths: readonly ChainPath[] = [
 
 export function DoorPicture() {
   return (
-    <>
-      <Chain
-        paths={paths}
-        caption="A chain from blower to tyres, fuel joining before the engine; the pump is asked for more than it can give."
-        weakest={{
-          linkId: "pump",
-          sentence: "A build is as good as its weakest link. Find it before the customer does.",
-        }}
-      />
-    </>
+    <Chain
+      paths={paths}
+      caption="A chain from blower to tyres, fuel joining before the engine; the pump is asked for more than it can give."
+      weakest={{
+        linkId: "pump",
+        sentence: "A build is as good as its weakest link. Find it before the customer does.",
+      }}
+    />
   );
 }

@@ -41,7 +41,6 @@ export const tables = [
   "obligation",
   "evidence",
   "handOver",
-  "auditEvent",
 ] as const;
 
 export type Table = (typeof tables)[number];

@@ -4,6 +4,7 @@ import { type DemoPerson, demoPassword, demoPeople, gulfPeople } from "./demo-pe
 import { gulfBoost, saltbush } from "./demo-sites";
 import { type DemoSite, type DemoWorkshop, demoWorkshop } from "./demo-workshop";
 import { addGulfQuote } from "./gulf-rows";
+import { addHistory } from "./history/add-history";
 import { addLiveJobs } from "./live/add-live-jobs";
 import { type MadeFiles, madeFiles } from "./made-files";
 import { demoPasswordHash } from "./password-hash";
@@ -43,6 +44,8 @@ export async function loadDemo(options: DemoOptions): Promise<void> {
       first.id,
       async (transaction) => {
         for (const workshop of workshops) await writeRows(transaction, workshop.rows);
+        // The planner should not wait for the server's own housekeeping to learn how much there is.
+        await transaction.$executeRawUnsafe("analyze");
       },
       { timeoutMs: TIMEOUT_MS },
     );
@@ -65,6 +68,7 @@ async function fill(options: DemoOptions): Promise<Filled> {
   };
 
   const main = await open(saltbush, demoPeople, "saltbush");
+  if (options.history) addHistory(sceneWithRandom(main, "history"));
   addLiveJobs(sceneWithRandom(main, "live"));
   const second = await open(gulfBoost, gulfPeople, "gulf");
   addGulfQuote(second);

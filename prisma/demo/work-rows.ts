@@ -184,7 +184,7 @@ function whatWasEntered({ workshop, files }: Scene, step: Row<"jobStep">, at: Da
         workshop,
         "made-photo.png",
         "image/png",
-        madePng(random.integer(3, 9) * 10),
+        photoOf(random.integer(3, 9) * 10),
         at,
       );
       return { ...nothing, kind: "photo", photoSha256: photo };
@@ -196,6 +196,15 @@ function whatWasEntered({ workshop, files }: Scene, step: Row<"jobStep">, at: Da
     default:
       return { ...nothing, kind: "done" };
   }
+}
+
+const photos = new Map<number, Uint8Array>();
+
+/** A few pictures serve all steps; each is drawn once. */
+function photoOf(shade: number): Uint8Array {
+  const photo = photos.get(shade) ?? madePng(shade);
+  photos.set(shade, photo);
+  return photo;
 }
 
 /** A made certificate or record for each obligation of the job. */

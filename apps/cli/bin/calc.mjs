@@ -74,5 +74,4 @@ async function bundlePath() {
   }
 }
 
-const { main } = await import(pathToFileURL(await bundlePath()).href);
-await main();
+await import(pathToFileURL(await bundlePath()).href);

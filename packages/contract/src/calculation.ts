@@ -1,7 +1,7 @@
 import type { z } from "zod";
 
 /** What became of one input: an answer, or what is wrong with the input. */
-export type Attempt =
+type Attempt =
   | { readonly ok: true; readonly value: unknown }
   | { readonly ok: false; readonly issues: readonly z.core.$ZodIssue[] };
 

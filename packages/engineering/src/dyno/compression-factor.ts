@@ -14,11 +14,7 @@ export type CompressionEngine = {
  * @source UN R85 Annex 5 (turbocharged exponent 1.5 from memory); ISO 1585 splits by charge cooler
  *         (1.2 without or air-to-air, 0.7 air-to-liquid), as printed in engine makers' service manuals.
  */
-export function atmosphericFactor(
-  air: IntakeAir,
-  aspiration: Aspiration,
-  edition: CorrectionEdition,
-): number {
+function atmosphericFactor(air: IntakeAir, aspiration: Aspiration, edition: CorrectionEdition): number {
   const pressure = 99 / air.dry;
   const temperature = air.codeTemperature / 298;
   if (aspiration === "natural" || aspiration === "mechanical") return pressure * temperature ** 0.7;
@@ -33,7 +29,7 @@ export function atmosphericFactor(
  *          ISO 1585 as printed in service manuals: from 37.2, 0.2 below.
  * @vectors shared/reference/dyno-correction.json
  */
-export function engineFactor(correctedFuelMgPerLPerCycle: number, edition: CorrectionEdition): number {
+function engineFactor(correctedFuelMgPerLPerCycle: number, edition: CorrectionEdition): number {
   const [lowest, below] = edition === "ISO1585" ? [37.2, 0.2] : [40, 0.3];
   if (correctedFuelMgPerLPerCycle < lowest) return below;
   if (correctedFuelMgPerLPerCycle > 65) return 1.2;

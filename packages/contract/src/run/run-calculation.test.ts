@@ -1,0 +1,165 @@
+// biome-ignore-all lint/suspicious/noThenProperty: `then` is the rule model's own word and nothing awaits a rule.
+import { describe, expect, test } from "vitest";
+import { calculations } from "../calculations";
+import { calculationSchema } from "./calculation-schema";
+import { runCalculation, runCalculationText } from "./run-calculation";
+
+const questions: Readonly<Record<string, unknown>> = {
+  "unit-convert": { value: 100, from: "kW", to: "hp" },
+  vin: { vin: "11111111111111111" },
+  abn: { abn: "51 824 753 556" },
+  "dyno-correction": {
+    standard: "SAE_J1349",
+    ignition: "spark",
+    aspiration: "natural",
+    barometerKPa: 98,
+    airTempC: 30,
+    relativeHumidityPct: 50,
+  },
+  labour: { access: [{ id: "a", hours: 0.1 }], operations: [{ id: "o", hours: "0.2", access: ["a"] }] },
+  "quote-totals": {
+    currency: "AUD",
+    jurisdiction: "AU",
+    pricesIncludeTax: false,
+    lines: [{ quantity: "1.5", unitPriceMinor: 333, taxCategory: "S" }],
+  },
+  "prerequisites-check": {
+    items: [{ id: "a", price: 1 }],
+    groups: [{ id: "g", pick: "exactly-one", items: ["a"] }],
+    facts: { f: 1 },
+    rules: [
+      {
+        id: "n",
+        kind: "needs",
+        when: { not: { any: [{ item: "a" }, { fact: "f", atLeast: 2 }] } },
+        then: { all: [] },
+        because: "b",
+      },
+      {
+        id: "c",
+        kind: "capacity",
+        quantity: "kg",
+        base: 0,
+        supply: {},
+        demand: { a: 1 },
+        reservePct: 0,
+        because: "b",
+      },
+    ],
+    chosen: ["a"],
+    barred: [],
+    minimise: "price",
+  },
+};
+
+describe("every calculation", () => {
+  test("has a question here", () => {
+    expect(Object.keys(questions)).toEqual([...calculations.keys()]);
+  });
+
+  test.each(Object.keys(questions))("%s answers in the shape of its schema", (name) => {
+    const answer = runCalculation(name, questions[name]);
+    if (!answer.ok) throw new Error(answer.error.message);
+    expect(calculations.get(name)?.output.safeParse(answer.value).error).toBeUndefined();
+    // What is printed is what was worked out: no undefined, NaN or bigint is lost on the way.
+    expect(JSON.parse(JSON.stringify(answer.value))).toEqual(answer.value);
+  });
+
+  test.each(Object.keys(questions))("%s refuses an unknown field by name", (name) => {
+    const answer = runCalculation(name, { ...(questions[name] as object), colour: "red" });
+    expect(answer).toEqual({
+      ok: false,
+      error: expect.objectContaining({ code: "unknown-field", path: "colour" }),
+    });
+  });
+
+  test.each(Object.keys(questions))("%s has a JSON Schema of input and output", (name) => {
+    const schema = calculationSchema(name);
+    expect(schema?.input).toMatchObject({ type: "object", additionalProperties: false });
+    expect(schema?.output).toMatchObject({ type: "object" });
+  });
+});
+
+describe("refusals say where and what to do", () => {
+  const check = questions["prerequisites-check"] as Record<string, unknown>;
+  test.each([
+    ["nope", {}, "unknown-calculation", ""],
+    ["__proto__", {}, "unknown-calculation", ""],
+    ["vin", [], "invalid-field", ""],
+    ["vin", {}, "missing-field", "vin"],
+    ["vin", { vin: null }, "invalid-field", "vin"],
+    ["unit-convert", { value: 1, from: "kW", to: "Nm" }, "different-dimensions", "to"],
+    ["unit-convert", { value: Number.NaN, from: "kW", to: "hp" }, "invalid-field", "value"],
+    ["labour", { access: [{ id: "a", hours: -1 }], operations: [] }, "invalid-field", "access[0].hours"],
+    [
+      "labour",
+      { access: [], operations: [{ id: "o", hours: 1, access: ["x"] }] },
+      "unknown-id",
+      "operations[0].access[0]",
+    ],
+    [
+      "prerequisites-check",
+      { ...check, rules: [{ id: "n", kind: "needs", then: { item: "a", colour: 1 } }] },
+      "unknown-field",
+      "rules[0].then.colour",
+    ],
+    [
+      "prerequisites-check",
+      { ...check, rules: [{ id: "n", kind: "needs", then: { all: [{ fact: "f" }] } }] },
+      "missing-field",
+      "rules[0].then.all[0].atLeast",
+    ],
+    [
+      "prerequisites-check",
+      { ...check, rules: [{ id: "n", kind: "likes", then: {} }] },
+      "invalid-field",
+      "rules[0].kind",
+    ],
+    ["prerequisites-check", { ...check, chosen: ["zz"] }, "unknown-id", "chosen[0]"],
+  ] as const)("%s %j", (name, input, code, path) => {
+    const answer = runCalculation(name, input);
+    expect(answer).toEqual({ ok: false, error: { code, path, message: expect.stringMatching(/[.]$/) } });
+  });
+
+  test("text that is not JSON, and no text at all", () => {
+    expect(runCalculationText("vin", "{")).toMatchObject({ ok: false, error: { code: "not-json" } });
+    expect(runCalculationText("vin", " ")).toMatchObject({ ok: false, error: { code: "not-json" } });
+    expect(runCalculationText("vin", '\uFEFF{"vin":"x"}')).toMatchObject({ ok: true });
+  });
+
+  test("a question nested a hundred thousand deep is refused and breaks nothing", () => {
+    const text = `{"items":[],"rules":[{"id":"r","kind":"needs","then":${'{"not":'.repeat(100_000)}{"all":[]}${"}".repeat(100_000)}}]}`;
+    expect(runCalculationText("prerequisites-check", text)).toMatchObject({
+      ok: false,
+      error: { code: "too-deep" },
+    });
+  });
+});
+
+describe("numbers are the decimals written", () => {
+  const capacity = (supply: string) =>
+    runCalculationText(
+      "prerequisites-check",
+      `{"items":[{"id":"p"},{"id":"e"}],"rules":[{"id":"r","kind":"capacity","supply":{"p":${supply}},"demand":{"e":100},"reservePct":10}],"chosen":["p","e"]}`,
+    );
+
+  test("even with more digits than a double holds", () => {
+    expect(capacity("110")).toMatchObject({ value: { ok: true } });
+    expect(capacity("110.000000000000000000001")).toMatchObject({ value: { ok: true } });
+    expect(capacity("109.999999999999999999999")).toMatchObject({ value: { ok: false } });
+    expect(capacity("1.1e2")).toMatchObject({ value: { ok: true } });
+  });
+
+  test("and what no double can reach is refused", () => {
+    expect(capacity("1e400")).toMatchObject({ ok: false, error: { path: "rules[0].supply.p" } });
+  });
+
+  test("digits inside texts are left alone", () => {
+    const id = "123456789012345678901234567890";
+    const answer = runCalculationText(
+      "labour",
+      `{"access":[{"id":"${id}","hours":1}],"operations":[{"id":"o\\"1","hours":1,"access":["${id}"]}]}`,
+    );
+    expect(answer).toMatchObject({ value: { accessUsed: [id] } });
+  });
+});

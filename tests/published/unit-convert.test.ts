@@ -1,0 +1,71 @@
+import {
+  newtonMetres,
+  powerFromTorque,
+  revolutionsPerMinute,
+  type UnitName,
+  unitConvert,
+} from "@buildproof/units";
+import { describe, expect, test } from "vitest";
+import { type Measured, referenceVectors } from "./reference-vectors";
+
+type Quantities = Readonly<Record<string, Measured>>;
+const vectors = referenceVectors<Quantities, Quantities>("unit-convert.json");
+
+/** Which of our units a vector is about, and how many of its stated unit make one of ours. */
+const conversions: Readonly<Record<string, readonly [from: UnitName, to: UnitName, statedPerOurs: number]>> =
+  {
+    "unit-hp": ["hp", "kW", 1000],
+    "unit-ps": ["PS", "kW", 1000],
+    "unit-lbft": ["lbft", "Nm", 1],
+    "unit-psi": ["psi", "kPa", 1],
+    "unit-inhg": ["inHg", "kPa", 1],
+    "unit-mph": ["mph", "kmh", 1],
+    "unit-lb": ["lb", "kg", 1],
+  };
+
+describe("unit conversions", () => {
+  test.each(vectors.filter(({ id }) => id.startsWith("unit-")))(
+    "$id ($source)",
+    ({ id, inputs, expected }) => {
+      const [from, to, statedPerOurs] = conversions[id] ?? (["kW", "kg", 1] as const);
+      const { value, tolerance } = expected.y ?? { value: Number.NaN, tolerance: 0 };
+      const converted = unitConvert(inputs.x?.value ?? Number.NaN, from, to) * statedPerOurs;
+      expect(Math.abs(converted - value)).toBeLessThanOrEqual(tolerance);
+    },
+  );
+
+  test("water boils at 212 °F and freezes at 32 °F (definition of the Fahrenheit scale, NIST SP 811 B.9)", () => {
+    expect(unitConvert(212, "degF", "degC")).toBe(100);
+    expect(unitConvert(0, "degC", "degF")).toBe(32);
+  });
+
+  test("one inch is exactly 25.4 mm and one bar exactly 100 kPa (NIST SP 811 B.8)", () => {
+    expect(unitConvert(1, "in", "mm")).toBe(25.4);
+    expect(unitConvert(1, "bar", "kPa")).toBe(100);
+  });
+
+  test("one pound an hour is 0.1259979 g/s (NIST SP 811 B.8: 1.259 979 E-04 kg/s)", () => {
+    expect(unitConvert(1, "lbph", "gps")).toBeCloseTo(0.1259979, 7);
+  });
+});
+
+describe("power from torque", () => {
+  test("400 N·m at 6000 rpm is 251.327 kW, 337.036 hp and 341.710 PS (identity P = T·ω)", () => {
+    const power = powerFromTorque(newtonMetres(400), revolutionsPerMinute(6000));
+    const expected = vectors.find(({ id }) => id === "power-400Nm-6000")?.expected;
+    expect(power).toBeCloseTo(expected?.P_kW?.value ?? Number.NaN, 4);
+    expect(unitConvert(power, "kW", "hp")).toBeCloseTo(expected?.P_hp?.value ?? Number.NaN, 4);
+    expect(unitConvert(power, "kW", "PS")).toBeCloseTo(expected?.P_PS?.value ?? Number.NaN, 4);
+  });
+
+  test("horsepower and lbf·ft cross at 5252 rpm (33000 ÷ 2π)", () => {
+    const torque = newtonMetres(unitConvert(350, "lbft", "Nm"));
+    const power = powerFromTorque(torque, revolutionsPerMinute(5252.113122));
+    expect(unitConvert(power, "kW", "hp")).toBeCloseTo(350, 4);
+  });
+
+  test("1200 N·m over both hubs at 1400 rpm is 175.929 kW (identity)", () => {
+    const expected = vectors.find(({ id }) => id === "hub-power")?.expected.P?.value ?? Number.NaN;
+    expect(powerFromTorque(newtonMetres(1200), revolutionsPerMinute(1400))).toBeCloseTo(expected, 4);
+  });
+});

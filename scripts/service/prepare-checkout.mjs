@@ -5,11 +5,11 @@ import { repository } from "./repository.mjs";
 import { runProgram } from "./run-program.mjs";
 import { needSpace, refusal, stage } from "./stage.mjs";
 
-/** Node 20 is the oldest this runs on. */
+/** The packages state Node 20.19; older ones fail in odd ways later. */
 export function checkNode() {
-  const [major] = process.versions.node.split(".").map(Number);
-  if (major < 20)
-    throw refusal(`Node ${process.versions.node} is too old: install Node 20 or newer and start again.`);
+  const [major = 0, minor = 0] = process.versions.node.split(".").map(Number);
+  if (major > 20 || (major === 20 && minor >= 19)) return;
+  throw refusal(`Node ${process.versions.node} is too old: install Node 20.19 or newer and start again.`);
 }
 
 /** Installs the packages of the lock file when they are missing or other than the last ones installed. */

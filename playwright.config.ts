@@ -1,0 +1,41 @@
+import { defineConfig, devices } from "@playwright/test";
+import { findBrowser } from "./scripts/service/find-browser.mjs";
+
+const port = process.env.BUILDPROOF_TEST_PORT ?? "3190";
+const executablePath = findBrowser();
+
+/** One worker and no retries: the tests share one workshop, and a test that fails sometimes has found something. */
+export default defineConfig({
+  testDir: "tests/e2e",
+  globalSetup: "./tests/e2e/service.ts",
+  workers: 1,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [["list"]],
+  outputDir: "test-results",
+  use: {
+    // BUILDPROOF_TEST_URL points the tests at a service that already runs, for writing them.
+    baseURL: process.env.BUILDPROOF_TEST_URL ?? `http://127.0.0.1:${port}`,
+    locale: "en-AU",
+    timezoneId: "Australia/Adelaide",
+    trace: "retain-on-failure",
+    screenshot: "only-on-failure",
+    launchOptions: {
+      ...(executablePath ? { executablePath } : {}),
+      args: [
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+      ],
+    },
+  },
+  projects: [
+    { name: "chromium", use: { ...devices["Desktop Chrome"], viewport: { width: 1440, height: 900 } } },
+  ],
+});

@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 
-export interface StackedDot {
+interface StackedDot {
   readonly id: string;
   /** Part of the drawing's width. */
   readonly across: number;

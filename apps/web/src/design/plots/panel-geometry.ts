@@ -32,7 +32,7 @@ export interface PanelGeometry {
   readonly limits: readonly (CurveLimit & { readonly y: number })[];
 }
 
-export interface PanelLine {
+interface PanelLine {
   readonly id: string;
   readonly path: string;
   readonly endY: number;

@@ -131,8 +131,15 @@ describe("refusals say where and what to do", () => {
     const text = `{"items":[],"rules":[{"id":"r","kind":"needs","then":${'{"not":'.repeat(100_000)}{"all":[]}${"}".repeat(100_000)}}]}`;
     expect(runCalculationText("prerequisites-check", text)).toMatchObject({
       ok: false,
-      error: { code: "too-deep" },
+      error: { code: "impossible-shape" },
     });
+  });
+});
+
+test("a name that would be lost on the way is refused", () => {
+  const text = '{"items":[],"facts":{"__proto__":3}}';
+  expect(runCalculationText("prerequisites-check", text)).toMatchObject({
+    error: { code: "impossible-shape" },
   });
 });
 

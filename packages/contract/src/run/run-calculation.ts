@@ -2,8 +2,8 @@ import { ImpossibleInputError } from "@buildproof/units";
 import type { Calculation } from "../calculation";
 import { calculations } from "../calculations";
 import { type CalculationAnswer, failure } from "./calculation-error";
+import { shapeProblem } from "./input-shape";
 import { issueError } from "./issue-error";
-import { isNestedTooDeep } from "./nesting";
 import { readJsonExactly } from "./read-json";
 
 /** Answers a named question whose input is already a value. */
@@ -30,7 +30,8 @@ export function runCalculationText(name: string, text: string): CalculationAnswe
 }
 
 function answer(calculation: Calculation, input: unknown): CalculationAnswer {
-  if (isNestedTooDeep(input)) return failure("too-deep", "The input is nested too deep: at most 100 levels.");
+  const problem = shapeProblem(input);
+  if (problem) return failure("impossible-shape", problem);
   try {
     const attempt = calculation.attempt(input);
     return attempt.ok ? attempt : { ok: false, error: issueError(attempt.issues, input) };

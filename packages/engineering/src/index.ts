@@ -18,6 +18,14 @@ export { explainVerdict } from "./dyno/explain-verdict";
 export { gain } from "./dyno/gain";
 export { type MeanPoint, meanCurve } from "./dyno/mean-curve";
 export type {
+  Gain,
+  GainPoint,
+  PowerPromise,
+  Repeatability,
+  Verdict,
+  VerdictReason,
+} from "./dyno/proof-figures";
+export type {
   ChannelExtremes,
   DisagreementCause,
   ExclusionReason,
@@ -34,12 +42,4 @@ export { FEWEST_RUNS, repeatability, SPREAD_LIMIT_PCT } from "./dyno/repeatabili
 export { reduceRun, runAccumulator } from "./dyno/run-accumulator";
 export { type RunChannel, type RunRow, runChannels } from "./dyno/run-row";
 export { saturationPressure } from "./dyno/saturation-pressure";
-export type {
-  Gain,
-  GainPoint,
-  PowerPromise,
-  Repeatability,
-  Verdict,
-  VerdictReason,
-} from "./dyno/session-figures";
 export { verdict } from "./dyno/verdict";

@@ -1,5 +1,5 @@
+import type { Verdict } from "./proof-figures";
 import { FEWEST_RUNS } from "./repeatability";
-import type { Verdict } from "./session-figures";
 
 /** The verdict in one sentence, power rounded to whole kilowatts. */
 export function explainVerdict(verdict: Verdict): string {

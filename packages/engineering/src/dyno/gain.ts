@@ -1,7 +1,7 @@
 import { type MeanPoint, meanCurve } from "./mean-curve";
+import type { Gain, GainPoint } from "./proof-figures";
 import type { ReducedRun } from "./reduced-run";
 import { peakOf } from "./run-curve";
-import type { Gain, GainPoint } from "./session-figures";
 
 const LEAST_DEMONSTRATED_PCT = 2;
 const MOST_FACTOR_DIFFERENCE = 0.02;

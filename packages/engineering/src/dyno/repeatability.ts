@@ -1,6 +1,6 @@
 import { meanCurve } from "./mean-curve";
+import type { Repeatability } from "./proof-figures";
 import type { ReducedRun } from "./reduced-run";
-import type { Repeatability } from "./session-figures";
 
 export const FEWEST_RUNS = 3;
 export const SPREAD_LIMIT_PCT = 2;

@@ -1,8 +1,8 @@
 import { meanCurve } from "./mean-curve";
+import type { PowerPromise, Repeatability, Verdict, VerdictReason } from "./proof-figures";
 import type { ReducedRun } from "./reduced-run";
 import { repeatability } from "./repeatability";
 import { peakOf } from "./run-curve";
-import type { PowerPromise, Repeatability, Verdict, VerdictReason } from "./session-figures";
 
 const OUTCOME: Readonly<Record<VerdictReason, Verdict["outcome"]>> = {
   "within-the-promise": "kept",

@@ -16,14 +16,14 @@ export default defineConfig({
             "prisma/demo/**/*.test.ts",
             "tests/published/**/*.test.ts",
           ],
-          exclude: [...shared.exclude, "packages/**/*.database.test.ts"],
+          exclude: [...shared.exclude, "**/*.database.test.ts"],
         },
       },
       {
         test: {
           ...shared,
           name: "database",
-          include: ["packages/**/*.database.test.ts", "tests/faults/**/*.test.ts"],
+          include: ["packages/**/*.database.test.ts", "prisma/demo/**/*.database.test.ts"],
           globalSetup: [
             "packages/database/src/testing/global-setup.ts",
             "packages/workshop/src/testing/demo-template.ts",
@@ -31,6 +31,18 @@ export default defineConfig({
           testTimeout: 20_000,
           hookTimeout: 60_000,
           maxWorkers: 2,
+        },
+      },
+      {
+        // The real start script, killed and broken on purpose; one at a time, on the production build.
+        test: {
+          ...shared,
+          name: "faults",
+          include: ["tests/faults/**/*.test.ts"],
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          maxWorkers: 1,
+          fileParallelism: false,
         },
       },
     ],

@@ -1,4 +1,4 @@
-import { request as forwardRequest } from "node:http";
+import { request as forwardRequest, type IncomingHttpHeaders } from "node:http";
 import { createServer, type Server } from "node:https";
 import { freePort } from "../../packages/database/src/setup/index";
 import { type LocalCertificate, localCertificate } from "./local-authority";
@@ -60,7 +60,7 @@ function listen(
         },
       },
       (answer) => {
-        response.writeHead(answer.statusCode ?? 502, answer.headers);
+        response.writeHead(answer.statusCode ?? 502, headersFor(request.headers.host, answer.headers));
         answer.pipe(response);
       },
     );
@@ -75,6 +75,13 @@ function listen(
     front.once("error", reject);
     front.listen(port, host, () => resolve(front));
   });
+}
+
+/** "Always https" for localhost would also hit every other service of this machine. */
+function headersFor(host: string | undefined, headers: IncomingHttpHeaders): IncomingHttpHeaders {
+  if (!host?.startsWith("localhost")) return headers;
+  const { "strict-transport-security": _dropped, ...kept } = headers;
+  return kept;
 }
 
 function trustInstructions(url: string, fingerprint: string): string[] {

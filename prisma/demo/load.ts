@@ -59,18 +59,19 @@ type Filled = { readonly workshops: readonly DemoWorkshop[]; readonly files: Mad
 async function fill(options: DemoOptions): Promise<Filled> {
   const random = seededRandom(`buildproof demo ${options.seed ?? 1}`);
   const files = madeFiles();
-  const hashing = random.fork("passwords");
-  const hash = () => options.passwordHash?.(demoPassword) ?? demoPasswordHash(demoPassword, hashing);
-  const open = async (site: DemoSite, people: readonly DemoPerson[], label: string): Promise<Scene> => {
+  // One hash serves everybody, since they all share the one printed password.
+  const hash = await (options.passwordHash?.(demoPassword) ??
+    demoPasswordHash(demoPassword, random.fork("password")));
+  const open = (site: DemoSite, people: readonly DemoPerson[], label: string): Scene => {
     const workshop = demoWorkshop(site, options.anchor, random.fork(label));
-    const staff = await addWorkshop(workshop, people, hash);
+    const staff = addWorkshop(workshop, people, hash);
     return { workshop, staff, catalogue: addCatalogue(workshop), files };
   };
 
-  const main = await open(saltbush, demoPeople, "saltbush");
+  const main = open(saltbush, demoPeople, "saltbush");
   if (options.history) addHistory(sceneWithRandom(main, "history"));
   addLiveJobs(sceneWithRandom(main, "live"));
-  const second = await open(gulfBoost, gulfPeople, "gulf");
+  const second = open(gulfBoost, gulfPeople, "gulf");
   addGulfQuote(second);
   const workshops = [main.workshop, second.workshop];
   for (const workshop of workshops) addCounters(workshop);

@@ -136,23 +136,23 @@ export function addCost(
   });
 }
 
-/** Enters the first `count` steps of the card, spread evenly between two instants. */
+export type Stretch = { readonly from: Date; readonly to: Date };
+
+/** Enters the first `count` steps of the card, spread evenly over the stretches in which work was done. */
 export function addStepEntries(
   scene: Scene,
   job: DemoJob,
   work: {
     readonly count: number;
-    readonly from: Date;
-    readonly to: Date;
+    readonly during: readonly Stretch[];
     readonly personId: string;
     readonly secondPersonId: string;
   },
 ): void {
   const { workshop } = scene;
-  const steps = job.steps.slice(0, work.count);
-  const stretch = work.to.getTime() - work.from.getTime();
-  steps.forEach((step, index) => {
-    const at = new Date(work.from.getTime() + Math.round((stretch * (index + 1)) / (steps.length + 1)));
+  const length = work.during.reduce((sum, { from, to }) => sum + (to.getTime() - from.getTime()), 0);
+  job.steps.slice(0, work.count).forEach((step, index) => {
+    const at = along(work.during, (length * (index + 1)) / (work.count + 1));
     workshop.rows.add("stepEntry", {
       id: workshop.newId(at),
       workshopId: workshop.id,
@@ -164,6 +164,17 @@ export function addStepEntries(
       recordedAt: at,
     });
   });
+}
+
+/** The instant after so many milliseconds of the stretches taken one after another. */
+function along(stretches: readonly Stretch[], milliseconds: number): Date {
+  let left = Math.round(milliseconds);
+  for (const { from, to } of stretches) {
+    const length = to.getTime() - from.getTime();
+    if (left <= length) return new Date(from.getTime() + left);
+    left -= length;
+  }
+  throw new Error("no work was done at that time");
 }
 
 type Entered = Pick<Row<"stepEntry">, "kind" | "value" | "text" | "photoSha256" | "withinLimits">;

@@ -11,11 +11,11 @@ export const hoists = ["Hoist 1", "Hoist 2", "Hoist 3"] as const;
 export const dynoCell = "Hub dyno";
 
 /** The workshop itself, its site, its people and what they work on. */
-export async function addWorkshop(
+export function addWorkshop(
   workshop: DemoWorkshop,
   people: readonly DemoPerson[],
-  hash: () => Promise<string>,
-): Promise<Staff> {
+  passwordHash: string,
+): Staff {
   const { id: workshopId, site, rows, newId, anchor } = workshop;
   const opened = new Date(anchor.getTime() - 800 * 86_400_000);
   rows.add("workshop", { id: workshopId, name: site.name, createdAt: opened });
@@ -31,7 +31,7 @@ export async function addWorkshop(
       workshopId,
       email: person.email,
       name: person.name,
-      passwordHash: await hash(),
+      passwordHash,
       roles: [...person.roles],
       skills: [...person.skills],
       createdAt: opened,

@@ -1,4 +1,5 @@
 import type { DemoWorkshop } from "../demo-workshop";
+import type { LocalTime } from "../local-time";
 import type { Member } from "./customer-pool";
 import { type Want, wants } from "./wants";
 
@@ -58,9 +59,9 @@ function memberFor({ random }: DemoWorkshop, pool: readonly Member[], want: Want
 function enquiry(workshop: DemoWorkshop, want: Want, member: Member, askedAt: Date, won: boolean): Enquiry {
   const { random } = workshop;
   const isDear = want.once === "boost";
-  const first = later(askedAt, isDear ? random.between(0.5, 3) : random.between(0.02, 1));
+  const first = atTheDesk(workshop, askedAt, isDear ? random.integer(1, 3) : random.integer(0, 1));
   const issuedAt: [Date, ...Date[]] = random.chance(isDear ? 0.35 : 0.08)
-    ? [first, later(first, random.between(2, 8))]
+    ? [first, atTheDesk(workshop, first, random.integer(2, 8))]
     : [first];
   const last = issuedAt.at(-1) ?? first;
   const saysNo = random.chance(0.45);
@@ -73,16 +74,31 @@ function enquiry(workshop: DemoWorkshop, want: Want, member: Member, askedAt: Da
     issuedAt,
     discountPct: random.pick(want.discounts),
     outcome,
-    decidedAt: outcome === "lapsed" ? last : later(last, random.between(0.3, isDear ? 12 : 5)),
+    decidedAt: outcome === "lapsed" ? last : atHome(workshop, last, random.integer(1, isDear ? 12 : 5)),
   };
 }
 
-const later = (at: Date, days: number) => new Date(at.getTime() + Math.round(days * DAY_MS));
-
-/** A moment when somebody is at the desk. */
-function officeHour({ random, local, anchor }: DemoWorkshop, daysAgo: number): Date {
-  const day = local.dayOf(new Date(anchor.getTime() - daysAgo * DAY_MS));
-  const monday = day.dayOfWeek > 5 ? day.subtract({ days: day.dayOfWeek - 5 }) : day;
-  const hour = String(random.integer(8, 16)).padStart(2, "0");
-  return local.at(monday, `${hour}:${String(random.integer(0, 59)).padStart(2, "0")}`);
+/** A moment when somebody is at the desk, that many days ago. */
+function officeHour(workshop: DemoWorkshop, daysAgo: number): Date {
+  const { local, anchor } = workshop;
+  return onWeekday(workshop, local.dayOf(new Date(anchor.getTime() - daysAgo * DAY_MS)));
 }
+
+/** Some days later at the desk; on the same day, within the hour. */
+function atTheDesk(workshop: DemoWorkshop, after: Date, days: number): Date {
+  if (days === 0) return new Date(after.getTime() + workshop.random.integer(12, 55) * 60_000);
+  return onWeekday(workshop, workshop.local.dayOf(after).add({ days }));
+}
+
+function onWeekday({ random, local }: DemoWorkshop, day: ReturnType<LocalTime["dayOf"]>): Date {
+  const open = day.dayOfWeek > 5 ? day.add({ days: 8 - day.dayOfWeek }) : day;
+  return local.at(open, clock(random.integer(8, 15), random.integer(0, 59)));
+}
+
+/** Some days later, when customers sit down to decide. */
+function atHome({ random, local }: DemoWorkshop, after: Date, days: number): Date {
+  return local.at(local.dayOf(after).add({ days }), clock(random.integer(7, 21), random.integer(0, 59)));
+}
+
+const clock = (hour: number, minute: number) =>
+  `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;

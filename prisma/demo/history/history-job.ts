@@ -31,7 +31,7 @@ export function addHistoryJob(
   quote: DemoQuote,
 ): void {
   const { workshop, staff } = scene;
-  const work = planned.times.visits.find(({ kind }) => kind === "fitting");
+  const work = planned.times.visits.find(({ kind }) => kind === "fitting") ?? planned.times.visits[0];
   const startedAt = work ? start(time, work) : planned.finishedAt;
   const job = addJob(workshop, quote, {
     status: planned.failsInspection ? "stopped" : "handedOver",
@@ -45,13 +45,16 @@ export function addHistoryJob(
   addPayments(scene, quote, enquiry, planned);
   if (planned.failsInspection) return;
 
-  addGoodsIn(scene, job, { at: new Date(startedAt.getTime() - DAY_MS), countedById: staff.person("joss") });
+  addGoodsIn(scene, job, { at: dayBefore(time, startedAt), countedById: staff.person("joss") });
   addCheckIn(scene, job, new Date(startedAt.getTime() - 10 * 60_000), staff.person("noor"));
   addProof(scene, time, job, enquiry, planned, baseline);
+  const hasReturned = planned.times.visits.some(({ kind }) => kind === "re-torque");
+  const isLater = new Set(
+    quote.priced.operations.flatMap((each) => (each.stage === "after" ? [each.id] : [])),
+  );
   addStepEntries(scene, job, {
-    count: job.steps.length,
-    from: startedAt,
-    to: planned.finishedAt,
+    count: job.steps.filter((step) => hasReturned || !isLater.has(step.operationCode)).length,
+    during: planned.times.visits.flatMap(({ slot }) => time.stretches(slot.from, slot.to)),
     personId: personOf(scene, work),
     secondPersonId: staff.person(work?.resources.includes("Joss Varga") ? "tilda" : "joss"),
   });
@@ -101,6 +104,11 @@ function byDay({ workshop }: Scene, time: WorkingTime, from: number, to: number)
     else days.set(day, { ...stretch });
   }
   return days.values();
+}
+
+function dayBefore(time: WorkingTime, at: Date): Date {
+  const minute = Math.max(0, time.minuteAt(at) - 300);
+  return whole(time.stretches(minute, minute + 1)).from;
 }
 
 const start = (time: WorkingTime, { slot }: Visit) => whole(time.stretches(slot.from, slot.to)).from;

@@ -17,7 +17,9 @@ export type PlannedJob = {
 };
 
 const DAY_MS = 86_400_000;
-const FAILED_INSPECTIONS = 0.025;
+/** About three in a hundred do not pass; one in so many of each kind here. */
+const FAILS_EVERY = 30;
+const FAILS_FIRST = 14;
 /** Seized fasteners, by age and coast: 5 to 15 % on some jobs (common practice, no source). */
 const SEIZED_SHARE = 0.4;
 
@@ -40,7 +42,7 @@ export function planJobs(
     const isBoosted = want.once === "boost";
     const seized = random.chance(SEIZED_SHARE) ? random.between(0.05, 0.15) : 0;
     const slower = learning(n) * random.normal(1.01, 0.06) + seized;
-    const failsInspection = isBoosted && random.chance(FAILED_INSPECTIONS);
+    const failsInspection = isBoosted && n % FAILS_EVERY === FAILS_FIRST;
     const leadDays = Math.max(...priced.items.map((item) => item.leadDays));
     const times = planJob(book, random, {
       priced,

@@ -51,7 +51,7 @@ const boosted = {
   doneBefore: 0,
   discounts: [0, 2, 2.5, 3, 5],
   dearerParts: 0.05,
-  comebacks: 0.11,
+  comebacks: 0.12,
 };
 
 const packages: readonly Want[] = [

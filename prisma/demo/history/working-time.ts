@@ -1,4 +1,5 @@
 import type { LocalTime } from "../local-time";
+import type { Stretch } from "../work-rows";
 
 /** The workshop is open on weekdays at these times. */
 const SPANS = [
@@ -6,8 +7,6 @@ const SPANS = [
   ["12:30", "16:00"],
 ] as const;
 const MINUTE_MS = 60_000;
-
-export type Stretch = { readonly from: Date; readonly to: Date };
 
 /** Open minutes counted one after another, so that an hour of work is 60 wherever a night falls. */
 export type WorkingTime = {

@@ -10,6 +10,7 @@ import {
   addGoodsIn,
   addInspection,
   addStepEntries,
+  type Stretch,
 } from "../work-rows";
 import { addAcceptedQuote, addEnquiry, type LiveDay } from "./live-day";
 
@@ -72,7 +73,11 @@ function certificateMissing(day: LiveDay): void {
     { personId: tilda, at: at(-7, "11:45") },
     packagePromise("long-haul-19"),
   );
-  allStepsDone(day, job, at(-14, "08:00"), at(-7, "15:00"));
+  allStepsDone(
+    day,
+    job,
+    [-14, -13, -12, -7].map((days) => ({ from: at(days, "08:00"), to: at(days, "15:00") })),
+  );
   addCost(day, job, "parts", "Parts as invoiced", 1_004_200, at(-7, "15:05"));
   addCost(day, job, "dyno", "Dyno with operator, 7.9 h", 75_050, at(-7, "15:05"));
 }
@@ -111,7 +116,7 @@ function unpaid(day: LiveDay): void {
     from: at(-3, "08:12"),
     to: at(-3, "10:35"),
   });
-  allStepsDone(day, job, at(-3, "08:15"), at(-3, "10:30"));
+  allStepsDone(day, job, [{ from: at(-3, "08:15"), to: at(-3, "10:30") }]);
   addCost(day, job, "parts", "Parts as invoiced", 150_000, at(-3, "10:40"));
 }
 
@@ -156,16 +161,15 @@ function ready(day: LiveDay): void {
     from: at(-4, "12:32"),
     to: at(-4, "15:15"),
   });
-  allStepsDone(day, job, at(-4, "07:55"), at(-4, "15:10"));
+  allStepsDone(day, job, [{ from: at(-4, "07:55"), to: at(-4, "15:10") }]);
   addCost(day, job, "parts", "Parts as invoiced", 88_500, at(-4, "15:20"));
   addEvidence(day, job, { at: at(-4, "15:30"), personId: staff.person("noor") });
 }
 
-function allStepsDone(day: LiveDay, job: DemoJob, from: Date, to: Date): void {
+function allStepsDone(day: LiveDay, job: DemoJob, during: readonly Stretch[]): void {
   addStepEntries(day, job, {
     count: job.steps.length,
-    from,
-    to,
+    during,
     personId: day.staff.person("joss"),
     secondPersonId: day.staff.person("tilda"),
   });

@@ -90,8 +90,10 @@ function blowerHalfWay(day: LiveDay): void {
   });
   addStepEntries(day, job, {
     count: Math.floor(job.steps.length * 0.45),
-    from: at(-2, "07:45"),
-    to: at(-1, "15:45"),
+    during: [
+      { from: at(-2, "07:45"), to: at(-2, "15:55") },
+      { from: at(-1, "07:40"), to: at(-1, "15:45") },
+    ],
     personId: tilda,
     secondPersonId: staff.person("joss"),
   });
@@ -139,8 +141,7 @@ function liftNearlyDone(day: LiveDay): void {
   });
   addStepEntries(day, job, {
     count: Math.floor(job.steps.length * 0.6),
-    from: at(-1, "07:50"),
-    to: at(-1, "15:30"),
+    during: [{ from: at(-1, "07:50"), to: at(-1, "15:30") }],
     personId: joss,
     secondPersonId: staff.person("tilda"),
   });

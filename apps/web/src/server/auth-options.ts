@@ -34,12 +34,23 @@ export const authOptions: NextAuthOptions = {
   ],
   callbacks: {
     jwt({ token, user }) {
-      return user ? { ...token, personId: user.personId, workshopId: user.workshopId, sessionCounter: user.sessionCounter } : token;
+      return user
+        ? {
+            ...token,
+            personId: user.personId,
+            workshopId: user.workshopId,
+            sessionCounter: user.sessionCounter,
+          }
+        : token;
     },
     session({ session, token }) {
       return {
         expires: session.expires,
-        user: { personId: token.personId, workshopId: token.workshopId, sessionCounter: token.sessionCounter },
+        user: {
+          personId: token.personId,
+          workshopId: token.workshopId,
+          sessionCounter: token.sessionCounter,
+        },
       };
     },
   },

@@ -1,10 +1,15 @@
 import type { Metadata } from "next";
+import { SignInForm } from "@/features/identity/sign-in-form";
+import { wayBack } from "@/features/identity/way-back";
 import { DoorPicture } from "@/shell/door-picture";
-import { SignInSheet } from "@/shell/sign-in-sheet";
-import { signInAction } from "./sign-in-action";
 
 export const metadata: Metadata = { title: "Sign in" };
 
-export default function SignInPage() {
-  return <SignInSheet action={signInAction} picture={<DoorPicture />} />;
+interface SignInPageProps {
+  readonly searchParams: Promise<{ readonly next?: string | string[] }>;
+}
+
+export default async function SignInPage({ searchParams }: SignInPageProps) {
+  const { next } = await searchParams;
+  return <SignInForm next={wayBack(next)} picture={<DoorPicture />} />;
 }

@@ -46,7 +46,7 @@ export function Waterfall(props: WaterfallProps) {
 }
 
 function StepName({ step }: { readonly step: WaterfallStep }) {
-  return step.href ? <Link href={step.href}>{step.label}</Link> : <>{step.label}</>;
+  return step.href ? <Link href={step.href}>{step.label}</Link> : step.label;
 }
 
 interface RowProps {

@@ -13,7 +13,7 @@ import { seededRandom } from "./seeded-random";
 import { addWorkshop } from "./workshop-rows";
 import { writeRows } from "./write-rows";
 
-export { demoPassword, demoPeople, gulfPeople } from "./demo-people";
+export { demoPassword, demoPeople } from "./demo-people";
 
 export type DemoOptions = {
   /** The owner's address: it sees every workshop, and the tables must be there and empty. */

@@ -10,7 +10,7 @@ import { catalogue } from "./catalogue/catalogue";
 import type { AccessWork, CatalogueItem, HourRate, Operation } from "./catalogue/types";
 import type { DemoSite } from "./demo-workshop";
 
-export type LineKind = "item" | "operation" | "access" | "dyno" | "fee";
+type LineKind = "item" | "operation" | "access" | "dyno" | "fee";
 
 type Line = {
   readonly kind: LineKind;

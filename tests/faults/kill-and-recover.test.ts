@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import {
   ask,
   dataFolder,
@@ -14,7 +14,7 @@ let folder: string;
 let port: number;
 let running: ServiceProcess | undefined;
 
-beforeEach(async () => {
+beforeAll(async () => {
   folder = dataFolder();
   port = await freePort();
 });
@@ -22,8 +22,9 @@ beforeEach(async () => {
 afterEach(async () => {
   running?.signal("SIGKILL");
   await running?.ended;
-  await removeData(folder);
 });
+
+afterAll(() => removeData(folder));
 
 async function start(): Promise<ServiceProcess> {
   running = startProcess({ PORT: String(port), BUILDPROOF_DATA: folder });

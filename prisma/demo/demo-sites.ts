@@ -7,7 +7,7 @@ export const saltbush: DemoSite = {
   timeZone: "Australia/Adelaide",
   currency: "AUD",
   jurisdiction: "AU",
-  taxNumber: "51 824 753 556",
+  taxNumber: "47 555 222 000",
   address: "14 Coopers Wheel Lane, Saltbush Flat SA 5999",
   phone: "08 5550 0142",
   email: "desk@saltbush.example",

@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import pg from "pg";
 import { afterAll, beforeAll, inject } from "vitest";
 import { type Database, openDatabase } from "../client";
+import { runSql } from "./run-sql";
 import { TEMPLATE } from "./template-database";
 
 /** A database of one test file. */
@@ -32,7 +33,7 @@ export function testDatabase(template: string = TEMPLATE): () => TestDatabase {
 async function cloneTemplate(template: string): Promise<TestDatabase & { drop(): Promise<void> }> {
   const { serverUrl, appPassword } = inject("testConnection");
   const name = `test_${randomUUID().replaceAll("-", "")}`;
-  await asAdministrator(serverUrl, `create database ${name} template ${template}`);
+  await runSql(serverUrl, `create database ${name} template ${template}`);
   const owner = new URL(serverUrl);
   owner.pathname = `/${name}`;
   const app = new URL(owner);
@@ -48,17 +49,7 @@ async function cloneTemplate(template: string): Promise<TestDatabase & { drop():
     drop: async () => {
       await database.close();
       await pool.end();
-      await asAdministrator(serverUrl, `drop database ${name} with (force)`);
+      await runSql(serverUrl, `drop database ${name} with (force)`);
     },
   };
-}
-
-async function asAdministrator(serverUrl: string, sql: string): Promise<void> {
-  const client = new pg.Client({ connectionString: serverUrl });
-  await client.connect();
-  try {
-    await client.query(sql);
-  } finally {
-    await client.end();
-  }
 }

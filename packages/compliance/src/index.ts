@@ -1,2 +1,9 @@
 export { type Abn, abn } from "./abn/abn";
+export {
+  type BuildTrait,
+  buildTraits,
+  type Obligation,
+  type ObligationBasis,
+} from "./obligations/obligation";
+export { obligationsFor } from "./obligations/obligations-for";
 export { type CheckDigit, type Vin, vin } from "./vin/vin";

@@ -1,0 +1,219 @@
+import type { Transaction } from "@buildproof/database";
+import { type CapacityUse, capacityUse, fixAll } from "@buildproof/prerequisites";
+import { readSite, type Site } from "../core/site";
+import { addDays, dateInZone, isoDateOf } from "../core/site-date";
+import type { Catalogue, CataloguePackage } from "./catalogue-rows";
+import { capacityHeadline } from "./finding-words";
+import { type FixOffer, offerOfFix } from "./fix-offer";
+import { inspectionStands } from "./inspection-limits";
+import { type Chosen, type Ledger, ledgerOf } from "./ledger";
+import { notFitting, prerequisiteModel } from "./prerequisite-model";
+import { readCatalogue } from "./read-catalogue";
+import { type CheckedBuild, type SheetFinding, sheetFindings } from "./sheet-findings";
+import { storedFacts } from "./stored-catalogue";
+import { linkName, type SystemCode, systemForLink } from "./systems";
+import { factsOf } from "./vehicle-facts";
+
+/** One link of the chain: what is asked against what can be given. */
+export type SheetCapacity = CapacityUse & {
+  readonly link: string;
+  readonly name: string;
+  readonly unit: string;
+  readonly system: SystemCode;
+  readonly safety: boolean;
+  readonly sentence: string;
+};
+
+export type SheetInspection = {
+  readonly id: string;
+  readonly doneOn: string;
+  readonly doneBy: string;
+  readonly odometerKm: number;
+  readonly outcome: "passed" | "failed";
+  readonly reasons: readonly string[];
+  readonly note: string;
+  readonly validUntil: string;
+  readonly validToOdometerKm: number;
+  /** Passed, not too old, not too far. */
+  readonly stands: boolean;
+};
+
+/** A build with everything that follows from it. */
+export type BuildSheet = Awaited<ReturnType<typeof sheetHead>> & {
+  readonly site: Site;
+  readonly today: string;
+  readonly catalogue: Catalogue;
+  readonly chosen: readonly Chosen[];
+  readonly findings: readonly SheetFinding[];
+  readonly capacities: readonly SheetCapacity[];
+  readonly ledger: Ledger;
+  /** One way to add everything that is missing, and the ledger with it; null when nothing is or none is found. */
+  readonly completion: { readonly offer: FixOffer; readonly ledger: Ledger } | null;
+  /** The first day on which all parts can be here, if they are ordered today. */
+  readonly partsBy: string;
+  readonly package: CataloguePackage | null;
+  readonly inspection: SheetInspection | null;
+};
+
+/** Reads a build and checks it. Null when this workshop has no such build. */
+export async function readBuildSheet(
+  tx: Transaction,
+  buildId: string,
+  now: Date,
+): Promise<BuildSheet | null> {
+  const row = await readBuild(tx, buildId);
+  if (!row) return null;
+  const site = await readSite(tx);
+  const catalogue = await readCatalogue(tx);
+  const today = dateInZone(now, site.timeZone);
+  const chosen = row.items.map(({ item, quantity }) => ({ code: item.code, quantity }));
+  const inspection = await readInspection(tx, row.vehicle, site.timeZone, today);
+  const checked = checkBuild(catalogue, site, chosen, {
+    modelCode: row.vehicle.vehicleModel.code,
+    facts: factsOf(
+      { ...row.vehicle, modelFacts: storedFacts.parse(row.vehicle.vehicleModel.facts) },
+      site,
+      inspection?.stands ?? false,
+    ),
+  });
+  const findings = sheetFindings(checked);
+  return {
+    ...sheetHead(row),
+    site,
+    today,
+    catalogue,
+    chosen,
+    findings,
+    capacities: capacitiesOf(checked),
+    ledger: checked.ledger,
+    completion: completionOf(checked, findings),
+    partsBy: addDays(today, checked.ledger.leadDays),
+    package: catalogue.packages.find(({ code }) => code === row.packageCode) ?? null,
+    inspection,
+  };
+}
+
+/** A selection for a vehicle, ready to be asked what is wrong with it. Items that do not fit are barred. */
+export function checkBuild(
+  catalogue: Catalogue,
+  site: Site,
+  chosen: readonly Chosen[],
+  vehicle: { readonly modelCode: string; readonly facts: CheckedBuild["facts"] },
+): CheckedBuild {
+  const codes = chosen.map(({ code }) => code);
+  const model = prerequisiteModel(catalogue, site, vehicle.modelCode, vehicle.facts);
+  return {
+    catalogue,
+    site,
+    chosen,
+    ledger: ledgerOf(catalogue, site, chosen),
+    model,
+    facts: vehicle.facts,
+    barred: notFitting(catalogue, vehicle.modelCode).filter((code) => !codes.includes(code)),
+    uses: capacityUse(model, codes),
+  };
+}
+
+function readBuild(tx: Transaction, buildId: string) {
+  return tx.build.findUnique({
+    where: { id: buildId },
+    include: {
+      customer: true,
+      vehicle: { include: { vehicleModel: true } },
+      items: { orderBy: { position: "asc" }, include: { item: { select: { code: true } } } },
+    },
+  });
+}
+
+function sheetHead(row: NonNullable<Awaited<ReturnType<typeof readBuild>>>) {
+  const { customer, vehicle } = row;
+  return {
+    id: row.id,
+    number: row.number,
+    goal: row.goal,
+    wantedBy: row.wantedBy ? isoDateOf(row.wantedBy) : null,
+    packageCode: row.packageCode,
+    revision: row.revision,
+    savedAt: row.updatedAt,
+    customer: { id: customer.id, name: customer.name },
+    vehicle: {
+      id: vehicle.id,
+      vin: vehicle.vin,
+      plate: vehicle.plate,
+      odometerKm: vehicle.odometerKm,
+      fuelKind: vehicle.fuelKind,
+      fuelOctane: vehicle.fuelOctane,
+      uses: vehicle.uses,
+      alreadyFitted: vehicle.alreadyFitted,
+      modelCode: vehicle.vehicleModel.code,
+      modelName: vehicle.vehicleModel.name,
+      engine: vehicle.vehicleModel.engine,
+    },
+  };
+}
+
+/** The newest inspection of the vehicle, whichever build it was made for. */
+async function readInspection(
+  tx: Transaction,
+  vehicle: { readonly id: string; readonly odometerKm: number },
+  timeZone: string,
+  today: string,
+): Promise<SheetInspection | null> {
+  const row = await tx.inspection.findFirst({
+    where: { vehicleId: vehicle.id },
+    orderBy: { doneAt: "desc" },
+    include: { doneBy: true },
+  });
+  if (!row) return null;
+  const { id, odometerKm, outcome, reasons, note, validToOdometerKm } = row;
+  const validUntil = isoDateOf(row.validUntil);
+  const stands = inspectionStands(
+    { outcome, validUntil, validToOdometerKm },
+    { today, odometerKm: vehicle.odometerKm },
+  );
+  const doneOn = dateInZone(row.doneAt, timeZone);
+  return {
+    id,
+    odometerKm,
+    outcome,
+    reasons,
+    note,
+    validToOdometerKm,
+    validUntil,
+    stands,
+    doneOn,
+    doneBy: row.doneBy.name,
+  };
+}
+
+function capacitiesOf({ catalogue, uses }: CheckedBuild): readonly SheetCapacity[] {
+  return uses.flatMap((use) => {
+    const rule = catalogue.rules.find(({ code }) => code === use.rule);
+    if (rule?.kind !== "capacity") return [];
+    const { link, unit, safety } = rule;
+    const sentence = capacityHeadline(link, unit, use);
+    return [{ ...use, link, name: linkName(link), unit, system: systemForLink(link), safety, sentence }];
+  });
+}
+
+function completionOf(build: CheckedBuild, findings: readonly SheetFinding[]): BuildSheet["completion"] {
+  // What no added item can mend (the fuel recorded, a clash) is said on the sheet and left out of the sum.
+  const hopeless = new Set(
+    findings.filter(({ fixes }) => !fixes.some(({ add }) => add.length > 0)).map(({ rule }) => rule),
+  );
+  const { model, chosen, facts, barred, catalogue, site } = build;
+  const mendable = {
+    ...model,
+    groups: (model.groups ?? []).filter(({ id }) => !hopeless.has(id)),
+    rules: (model.rules ?? []).filter(({ id }) => !hopeless.has(id)),
+  };
+  const fix = fixAll(
+    mendable,
+    chosen.map(({ code }) => code),
+    facts,
+    barred,
+  );
+  if (!fix || fix.add.length === 0) return null;
+  const all = [...chosen, ...fix.add.map((code) => ({ code, quantity: 1 }))];
+  return { offer: offerOfFix(build, fix), ledger: ledgerOf(catalogue, site, all) };
+}

@@ -1,0 +1,27 @@
+import type { Facts } from "@buildproof/prerequisites";
+
+/** What of one vehicle the rules ask about. */
+export type VehicleForRules = {
+  readonly odometerKm: number;
+  readonly fuelKind: "petrol" | "e10" | "e85" | "diesel";
+  /** Research octane number; null for diesel. */
+  readonly fuelOctane: number | null;
+  readonly modelFacts: Readonly<Record<string, number>>;
+};
+
+/** The facts of a model together with those of this very vehicle, its place and its inspection. */
+export function factsOf(
+  vehicle: VehicleForRules,
+  place: { readonly designAmbientC: number },
+  inspectionStands: boolean,
+): Facts {
+  return {
+    ...vehicle.modelFacts,
+    odometerKm: vehicle.odometerKm,
+    fuelOctaneRon: vehicle.fuelKind === "diesel" ? 0 : (vehicle.fuelOctane ?? 0),
+    // Whoever runs on E85 can buy it.
+    e85SoldNearby: vehicle.fuelKind === "e85" ? 1 : 0,
+    designAmbientC: place.designAmbientC,
+    inspectionPassed: inspectionStands ? 1 : 0,
+  };
+}

@@ -1,0 +1,81 @@
+import { z } from "zod";
+import { ok } from "../core/result";
+import { query } from "../core/use-case";
+import { workOf } from "../planning-desk/block-load";
+import { kitListOf, selectionOf } from "./accepted-selection";
+import { readGateJob } from "./gate-job";
+import { readGateCatalogue } from "./gate-prerequisites";
+import { refuse } from "./job-refusals";
+import { jobStatusWords } from "./job-states";
+import { jobTimeline } from "./job-timeline";
+import { moneyReceived } from "./money-received";
+import { readGate } from "./read-gate";
+import { progressByOperation, stepStates } from "./step-progress";
+
+/** A job's page: what, who, vehicle, the accepted version, the gate, bookings, steps, faults, money, history. */
+export const readJob = query({
+  name: "jobs.read",
+  permission: "jobs:read",
+  input: z.strictObject({ jobId: z.uuid("Open the job again.") }),
+  async run({ tx, now }, { jobId }) {
+    const job = await readGateJob(tx, jobId);
+    if (!job) return refuse("job-not-found");
+    const shared = await readGateCatalogue(tx);
+    const chosen = selectionOf(job.version.selection);
+    const steps = await stepStates(tx, jobId);
+    const { vehicle, version, customer } = job;
+    return ok({
+      id: job.id,
+      number: job.number,
+      revision: job.revision,
+      status: job.status,
+      statusWords: jobStatusWords[job.status],
+      timeZone: shared.site.timeZone,
+      now,
+      packageName: shared.catalogue.packages.find(({ code }) => code === job.packageCode)?.name ?? null,
+      customer,
+      vehicle: {
+        id: vehicle.id,
+        plate: vehicle.plate,
+        vin: vehicle.vin,
+        model: vehicle.vehicleModel.name,
+        odometerKm: vehicle.odometerKm,
+      },
+      quote: {
+        id: job.quoteId,
+        number: job.quote.number,
+        versionNo: version.versionNo,
+        status: version.status,
+        goal: version.goal,
+        labourHours: version.labourHours.toNumber(),
+        dynoHours: version.dynoHours.toNumber(),
+        acceptedBy: version.acceptance?.name ?? null,
+        acceptedAt: version.acceptance?.at ?? null,
+      },
+      buildId: job.buildId,
+      money: await moneyReceived(tx, job.quoteId, version),
+      kit: await kitListOf(tx, chosen),
+      goodsIn: await tx.goodsIn.findMany({
+        where: { jobId },
+        orderBy: [{ countedAt: "desc" }, { id: "desc" }],
+      }),
+      gate: await readGate(tx, shared, job, { now }),
+      bookings: job.bookings.map(({ id, resource, work, startsAt, endsAt }) => ({
+        id,
+        resourceId: resource.id,
+        resource: resource.name,
+        kind: resource.kind,
+        work,
+        startsAt,
+        endsAt,
+        isOver: endsAt <= now,
+      })),
+      work: await workOf(tx, jobId),
+      progress: progressByOperation(steps),
+      steps: { all: steps.length, done: steps.filter(({ done }) => done).length },
+      faults: await tx.fault.findMany({ where: { jobId }, orderBy: { raisedAt: "desc" } }),
+      obligations: await tx.obligation.count({ where: { jobId } }),
+      timeline: await jobTimeline(tx, jobId),
+    });
+  },
+});

@@ -1,0 +1,71 @@
+import type { Transaction } from "@buildproof/database";
+import { type JobRecords, type RecordStanding, recordStanding } from "./job-records";
+
+/** Met at the keys, by the day that is agreed on the hand-over form. */
+export const followUpCode = "re-torque-booked";
+
+export type ObligationState = {
+  readonly id: string;
+  readonly code: string;
+  readonly title: string;
+  readonly because: string;
+  readonly source: string;
+  readonly evidenceKind: string;
+  readonly signatory: string;
+  readonly safety: boolean;
+  readonly blocksHandOver: boolean;
+  readonly met: boolean;
+  /** How it stands. */
+  readonly sentence: string;
+  readonly record: RecordStanding | null;
+  readonly evidence: readonly {
+    readonly id: string;
+    readonly sha256: string;
+    readonly name: string;
+    readonly note: string;
+    readonly signatoryName: string;
+    readonly at: Date;
+  }[];
+};
+
+/** Every obligation of a job: met by evidence, by the job's own record, or open. */
+export async function obligationStates(
+  tx: Transaction,
+  jobId: string,
+  records: JobRecords,
+): Promise<readonly ObligationState[]> {
+  const rows = await tx.obligation.findMany({
+    where: { jobId },
+    orderBy: { position: "asc" },
+    include: { evidence: { orderBy: { at: "desc" } } },
+  });
+  return rows.map(({ evidence, workshopId: _, jobId: __, position: ___, ...row }) => {
+    const record = recordStanding(row.code, records);
+    const met = evidence.length > 0 || (record?.met ?? false);
+    return { ...row, met, record, evidence, sentence: sentenceOf(row, evidence, record) };
+  });
+}
+
+type Row = { readonly code: string; readonly evidenceKind: string; readonly blocksHandOver: boolean };
+
+function sentenceOf(
+  row: Row,
+  evidence: readonly { readonly name: string; readonly signatoryName: string }[],
+  record: RecordStanding | null,
+): string {
+  const [newest] = evidence;
+  if (newest) {
+    const by = newest.signatoryName ? `, signed by ${newest.signatoryName}` : "";
+    return `Attached: ${newest.name}${by}.`;
+  }
+  if (record) return record.sentence;
+  if (row.code === followUpCode) return "Agreed when the keys are handed over.";
+  return row.blocksHandOver
+    ? `Open: attach the ${row.evidenceKind}.`
+    : `Not attached. It does not hold the vehicle back; confirm what applies, then attach the ${row.evidenceKind}.`;
+}
+
+/** Whether an obligation holds the vehicle back now. */
+export function holdsBack(state: ObligationState): boolean {
+  return !state.met && (state.safety || state.blocksHandOver) && state.code !== followUpCode;
+}

@@ -44,6 +44,8 @@ export type BuildSheet = Awaited<ReturnType<typeof sheetHead>> & {
   readonly today: string;
   readonly catalogue: Catalogue;
   readonly chosen: readonly Chosen[];
+  /** The selection as it was checked, to ask further what-ifs of. */
+  readonly checked: CheckedBuild;
   readonly findings: readonly SheetFinding[];
   readonly capacities: readonly SheetCapacity[];
   readonly ledger: Ledger;
@@ -83,6 +85,7 @@ export async function readBuildSheet(
     today,
     catalogue,
     chosen,
+    checked,
     findings,
     capacities: capacitiesOf(checked),
     ledger: checked.ledger,

@@ -1,0 +1,23 @@
+import { checkPrerequisites } from "@buildproof/prerequisites";
+import type { Catalogue } from "./catalogue-rows";
+import type { BuildSheet } from "./read-build-sheet";
+
+/** Items that cannot be fitted beside this one: choosing it replaces them. */
+export function rivalsOf(catalogue: Catalogue, code: string): readonly string[] {
+  return catalogue.groups
+    .filter(({ pick, items }) => pick !== "at-least-one" && items.includes(code))
+    .flatMap(({ items }) => items.filter((other) => other !== code));
+}
+
+/** The rule that an item would break by being added, or null. Its rivals are taken as leaving. */
+export function excludedBecause(sheet: BuildSheet, code: string): string | null {
+  const { checked } = sheet;
+  const rivals = rivalsOf(sheet.catalogue, code);
+  const before = sheet.chosen.map((each) => each.code).filter((each) => !rivals.includes(each));
+  const excludesIn = (codes: readonly string[]) =>
+    checkPrerequisites(checked.model, codes, checked.facts).findings.filter(
+      ({ kind }) => kind === "excludes",
+    );
+  const broken = new Set(excludesIn(before).map(({ rule }) => rule));
+  return excludesIn([...before, code]).find(({ rule }) => !broken.has(rule))?.because ?? null;
+}

@@ -1,0 +1,101 @@
+import type { MinorUnits } from "@buildproof/units";
+import { z } from "zod";
+import { ok } from "../core/result";
+import { query } from "../core/use-case";
+import { refuseBuild } from "./build-refusals";
+import type { CatalogueItem } from "./catalogue-rows";
+import { excludedBecause, rivalsOf } from "./exclusion";
+import { itemByCode, ledgerOf, priceWithTax } from "./ledger";
+import { notFitting } from "./prerequisite-model";
+import { type BuildSheet, readBuildSheet } from "./read-build-sheet";
+import { systems } from "./systems";
+
+/** The build sheet as its page draws it: everything worked out, nothing left to the page. */
+export const showSheet = query({
+  name: "builds.sheet",
+  permission: "builds:read",
+  input: z.strictObject({ buildId: z.uuid("Open the build from the list.") }),
+  async run({ tx, now }, { buildId }) {
+    const sheet = await readBuildSheet(tx, buildId, now);
+    if (!sheet) return refuseBuild("build-not-found");
+    const { catalogue, checked: _, site, ...rest } = sheet;
+    const quote = await tx.quote.findFirst({
+      where: { buildId },
+      orderBy: { number: "desc" },
+      select: { id: true, number: true },
+    });
+    return ok({
+      ...rest,
+      quote,
+      site: { name: site.name, timeZone: site.timeZone, currency: site.currency },
+      systems: systemsOf(sheet),
+      packages: catalogue.packages
+        .filter(({ models }) => models.length === 0 || models.includes(sheet.vehicle.modelCode))
+        .map(({ code, name, outcome }) => ({ code, name, outcome })),
+    });
+  },
+});
+
+export type SheetChoice = {
+  readonly code: string;
+  readonly name: string;
+  /** Of one, with tax, its labour not included. */
+  readonly grossMinor: MinorUnits;
+  /** Why it cannot be chosen, or null. */
+  readonly excludedBecause: string | null;
+  /** Names of what it takes the place of. */
+  readonly replaces: readonly string[];
+};
+
+function systemsOf(sheet: BuildSheet) {
+  const { catalogue, vehicle, chosen, findings } = sheet;
+  const barred = new Set(notFitting(catalogue, vehicle.modelCode));
+  const isChosen = new Set(chosen.map(({ code }) => code));
+  return systems.map(({ code, name }) => {
+    const items = catalogue.items.filter(({ system }) => system === code);
+    return {
+      code,
+      name,
+      chosen: chosen.flatMap((each) => {
+        const item = items.find((one) => one.code === each.code);
+        return item ? [chosenLine(sheet, item, each.quantity)] : [];
+      }),
+      choices: items
+        .filter((item) => !barred.has(item.code) && !isChosen.has(item.code))
+        .map((item) => choice(sheet, item, isChosen)),
+      findings: findings.filter(({ system }) => system === code),
+    };
+  });
+}
+
+function chosenLine(sheet: BuildSheet, item: CatalogueItem, quantity: number) {
+  const alone = ledgerOf(sheet.catalogue, sheet.site, [{ code: item.code, quantity }]);
+  return {
+    code: item.code,
+    name: item.name,
+    maker: item.maker,
+    note: item.note,
+    kind: item.kind,
+    quantity,
+    /** Of all pieces, with tax, labour not included. */
+    grossMinor: alone.parts.grossMinor,
+    /** If it were the only work: what is shared is counted once in the ledger. */
+    labourHours: alone.labourHours,
+    dynoHours: alone.dynoHours,
+    leadDays: alone.leadDays,
+    returnable: item.returnable,
+    fits: item.fits.length === 0 || item.fits.includes(sheet.vehicle.modelCode),
+  };
+}
+
+function choice(sheet: BuildSheet, item: CatalogueItem, isChosen: ReadonlySet<string>): SheetChoice {
+  return {
+    code: item.code,
+    name: item.name,
+    grossMinor: priceWithTax(sheet.site, item.priceMinor),
+    excludedBecause: excludedBecause(sheet, item.code),
+    replaces: rivalsOf(sheet.catalogue, item.code)
+      .filter((code) => isChosen.has(code))
+      .map((code) => itemByCode(sheet.catalogue, code).name),
+  };
+}

@@ -1,0 +1,74 @@
+import { z } from "zod";
+import { newId } from "../core/new-id";
+import { nextNumber } from "../core/next-number";
+import { ok } from "../core/result";
+import { readSite } from "../core/site";
+import { dateInZone, storedDate } from "../core/site-date";
+import { command } from "../core/use-case";
+import { goal, wantedBy } from "./build-fields";
+import { refuseBuild } from "./build-refusals";
+import { packageSelection } from "./package-selection";
+import { readCatalogue } from "./read-catalogue";
+import { setItems } from "./set-items";
+
+/** Starts a build for a vehicle: what its owner wants, by when, from a package or from nothing. */
+export const startBuild = command({
+  name: "builds.start",
+  permission: "builds:write",
+  input: z.strictObject({
+    vehicleId: z.uuid("Choose the vehicle first."),
+    goal,
+    wantedBy,
+    packageCode: z.string().max(80).nullable(),
+  }),
+  async run({ tx, workshopId, now, audit }, input) {
+    const vehicle = await tx.vehicle.findUnique({
+      where: { id: input.vehicleId },
+      include: { vehicleModel: true },
+    });
+    if (!vehicle) return refuseBuild("vehicle-not-found");
+    const site = await readSite(tx);
+    const today = dateInZone(now, site.timeZone);
+    if (input.wantedBy && input.wantedBy < today) return refuseBuild("wanted-by-past", { today });
+
+    const catalogue = await readCatalogue(tx);
+    const { code: modelCode, name: modelName } = vehicle.vehicleModel;
+    const selection = packageSelection(catalogue, input.packageCode, { modelCode, modelName });
+    if (!selection.ok) return selection;
+
+    const id = newId();
+    const number = await nextNumber(tx, workshopId, "build");
+    const build = {
+      customerId: vehicle.customerId,
+      vehicleId: vehicle.id,
+      goal: input.goal,
+      packageCode: input.packageCode,
+    };
+    await tx.build.create({
+      data: {
+        id,
+        workshopId,
+        number,
+        ...build,
+        wantedBy: input.wantedBy ? storedDate(input.wantedBy) : null,
+        createdAt: now,
+        updatedAt: now,
+      },
+    });
+    // A blend asks more of the fuel system, and so it stands on the sheet from the start.
+    const duty = catalogue.items.find(({ code }) => code === `runs-on-${vehicle.fuelKind}`);
+    const codes = [...selection.value, ...(duty?.fits.includes(modelCode) ? [duty.code] : [])];
+    await setItems(
+      { tx, workshopId },
+      id,
+      catalogue,
+      codes.map((code) => ({ code, quantity: 1 })),
+    );
+    audit({
+      entity: "build",
+      entityId: id,
+      after: { number, ...build, wantedBy: input.wantedBy, items: codes },
+    });
+    return ok({ id, number });
+  },
+});

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { atField } from "../core/at-field";
 import { ok } from "../core/result";
 import { revision } from "../core/revision";
 import { readSite } from "../core/site";
@@ -20,7 +21,7 @@ export const editGoal = command({
     const before = { goal: build.goal, wantedBy: build.wantedBy ? isoDateOf(build.wantedBy) : null };
     // A date that has passed meanwhile may stay; a new one may not lie in the past.
     if (input.wantedBy && input.wantedBy < today && input.wantedBy !== before.wantedBy)
-      return refuseBuild("wanted-by-past", { today });
+      return atField("wantedBy", refuseBuild("wanted-by-past", { today }));
     const { count } = await tx.build.updateMany({
       where: { id: build.id, revision: input.revision },
       data: {

@@ -24,6 +24,7 @@ export const listBuilds = query({
                 { vehicle: { vin: holds } },
                 { vehicle: { vehicleModel: { name: holds } } },
                 { goal: holds },
+                { items: { some: { item: { name: holds } } } },
                 ...(number === null ? [] : [{ number }]),
               ],
             },

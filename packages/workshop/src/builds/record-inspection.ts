@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { atField } from "../core/at-field";
 import { newId } from "../core/new-id";
 import { ok } from "../core/result";
 import { readSite } from "../core/site";
@@ -38,7 +39,7 @@ export const recordInspection = command({
     const build = await tx.build.findUnique({ where: { id: buildId }, include: { vehicle: true } });
     if (!build) return refuseBuild("build-not-found");
     const known = build.vehicle.odometerKm;
-    if (odometerKm < known) return refuseBuild("odometer-back", { known });
+    if (odometerKm < known) return atField("odometerKm", refuseBuild("odometer-back", { known }));
 
     const { timeZone } = await readSite(tx);
     const reasons = inspectionReasons(readings);

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { atField } from "../core/at-field";
 import { newId } from "../core/new-id";
 import { nextNumber } from "../core/next-number";
 import { ok } from "../core/result";
@@ -29,7 +30,8 @@ export const startBuild = command({
     if (!vehicle) return refuseBuild("vehicle-not-found");
     const site = await readSite(tx);
     const today = dateInZone(now, site.timeZone);
-    if (input.wantedBy && input.wantedBy < today) return refuseBuild("wanted-by-past", { today });
+    if (input.wantedBy && input.wantedBy < today)
+      return atField("wantedBy", refuseBuild("wanted-by-past", { today }));
 
     const catalogue = await readCatalogue(tx);
     const { code: modelCode, name: modelName } = vehicle.vehicleModel;

@@ -17,6 +17,7 @@ const sentences: Readonly<Record<string, string>> = {
   booking_takes_time: "A booking ends after it starts. Check the two times.",
   clock_runs_forward: "The clock cannot stop before it started. Check the times.",
   quantity_is_positive: "A quantity is at least 1.",
+  vehicle_workshop_id_vin_key: "This VIN was added a moment ago. Find the vehicle by its VIN and open it.",
   payment_is_positive: "An amount is more than nothing.",
 };
 

@@ -1,10 +1,11 @@
 import type { Transaction } from "@buildproof/database";
-import { type CapacityUse, capacityUse, fixAll } from "@buildproof/prerequisites";
+import { type CapacityUse, capacityUse } from "@buildproof/prerequisites";
 import { readSite, type Site } from "../core/site";
 import { addDays, dateInZone, isoDateOf } from "../core/site-date";
 import type { Catalogue, CataloguePackage } from "./catalogue-rows";
+import { completionOf } from "./completion";
 import { capacityHeadline } from "./finding-words";
-import { type FixOffer, offerOfFix } from "./fix-offer";
+import type { FixOffer } from "./fix-offer";
 import { inspectionStands } from "./inspection-limits";
 import { type Chosen, type Ledger, ledgerOf } from "./ledger";
 import { notFitting, prerequisiteModel } from "./prerequisite-model";
@@ -89,7 +90,7 @@ export async function readBuildSheet(
     findings,
     capacities: capacitiesOf(checked),
     ledger: checked.ledger,
-    completion: completionOf(checked, findings),
+    completion: completionOf(checked),
     partsBy: addDays(today, checked.ledger.leadDays),
     package: catalogue.packages.find(({ code }) => code === row.packageCode) ?? null,
     inspection,
@@ -164,7 +165,7 @@ async function readInspection(
 ): Promise<SheetInspection | null> {
   const row = await tx.inspection.findFirst({
     where: { vehicleId: vehicle.id },
-    orderBy: { doneAt: "desc" },
+    orderBy: [{ doneAt: "desc" }, { id: "desc" }],
     include: { doneBy: true },
   });
   if (!row) return null;
@@ -197,26 +198,4 @@ function capacitiesOf({ catalogue, uses }: CheckedBuild): readonly SheetCapacity
     const sentence = capacityHeadline(link, unit, use);
     return [{ ...use, link, name: linkName(link), unit, system: systemForLink(link), safety, sentence }];
   });
-}
-
-function completionOf(build: CheckedBuild, findings: readonly SheetFinding[]): BuildSheet["completion"] {
-  // What no added item can mend (the fuel recorded, a clash) is said on the sheet and left out of the sum.
-  const hopeless = new Set(
-    findings.filter(({ fixes }) => !fixes.some(({ add }) => add.length > 0)).map(({ rule }) => rule),
-  );
-  const { model, chosen, facts, barred, catalogue, site } = build;
-  const mendable = {
-    ...model,
-    groups: (model.groups ?? []).filter(({ id }) => !hopeless.has(id)),
-    rules: (model.rules ?? []).filter(({ id }) => !hopeless.has(id)),
-  };
-  const fix = fixAll(
-    mendable,
-    chosen.map(({ code }) => code),
-    facts,
-    barred,
-  );
-  if (!fix || fix.add.length === 0) return null;
-  const all = [...chosen, ...fix.add.map((code) => ({ code, quantity: 1 }))];
-  return { offer: offerOfFix(build, fix), ledger: ledgerOf(catalogue, site, all) };
 }

@@ -18,23 +18,28 @@ export const showSheet = query({
   async run({ tx, now }, { buildId }) {
     const sheet = await readBuildSheet(tx, buildId, now);
     if (!sheet) return refuseBuild("build-not-found");
-    const { catalogue, checked: _, site, ...rest } = sheet;
     const quote = await tx.quote.findFirst({
       where: { buildId },
       orderBy: { number: "desc" },
       select: { id: true, number: true },
     });
-    return ok({
-      ...rest,
-      quote,
-      site: { name: site.name, timeZone: site.timeZone, currency: site.currency },
-      systems: systemsOf(sheet),
-      packages: catalogue.packages
-        .filter(({ models }) => models.length === 0 || models.includes(sheet.vehicle.modelCode))
-        .map(({ code, name, outcome }) => ({ code, name, outcome })),
-    });
+    return ok({ ...shown(sheet), quote });
   },
 });
+
+export type ShownSheet = ReturnType<typeof shown>;
+
+function shown(sheet: BuildSheet) {
+  const { catalogue, checked: _, site, ...rest } = sheet;
+  return {
+    ...rest,
+    site: { name: site.name, timeZone: site.timeZone, currency: site.currency },
+    systems: systemsOf(sheet),
+    packages: catalogue.packages
+      .filter(({ models }) => models.length === 0 || models.includes(sheet.vehicle.modelCode))
+      .map(({ code, name, outcome }) => ({ code, name, outcome })),
+  };
+}
 
 export type SheetChoice = {
   readonly code: string;

@@ -1,3 +1,16 @@
+import { changeItems, choosePackage } from "../builds/change-items";
+import { editGoal } from "../builds/edit-goal";
+import { listBuilds } from "../builds/list-builds";
+import { recordInspection } from "../builds/record-inspection";
+import { showSheet } from "../builds/show-sheet";
+import { startBuild } from "../builds/start-build";
+import { listCustomers } from "../customers/list-customers";
+import { lookUpVin } from "../customers/look-up-vin";
+import { addCustomer, editCustomer, findAlike } from "../customers/save-customer";
+import { addVehicle, editVehicle } from "../customers/save-vehicle";
+import { showCustomer } from "../customers/show-customer";
+import { listModels, showVehicle } from "../customers/show-vehicle";
+import { findEverything } from "../find/find-everything";
 import { changePassword, signOutEverywhere, whoAmI } from "../identity/own-account";
 import { countGoodsIn } from "../jobs/count-goods-in";
 import { jobGate } from "../jobs/gate";
@@ -13,6 +26,7 @@ import { readHandOver } from "../paperwork/read-hand-over";
 import { bookJob } from "../planning-desk/book";
 import { cancelBooking, moveBooking } from "../planning-desk/change-booking";
 import { readPlan } from "../planning-desk/read-plan";
+import { showToday } from "../today/show-today";
 import type { UseCase } from "./use-case";
 
 /**
@@ -38,4 +52,23 @@ export const allUseCases = [
   cancelBooking,
   moveBooking,
   readPlan,
+  changeItems,
+  choosePackage,
+  editGoal,
+  listBuilds,
+  recordInspection,
+  showSheet,
+  startBuild,
+  listCustomers,
+  lookUpVin,
+  addCustomer,
+  editCustomer,
+  findAlike,
+  addVehicle,
+  editVehicle,
+  showCustomer,
+  listModels,
+  showVehicle,
+  findEverything,
+  showToday,
 ] as unknown as readonly UseCase[]; // Each takes its own input; the table only asks names and permissions.

@@ -3,6 +3,8 @@ import type { Found } from "./found";
 import { likeLiteral, type Typed } from "./what-is-typed";
 
 export const MOST_HITS = 8;
+/** The share of letter groups that must agree: one wrong or missing letter in a surname. */
+const SLIP_FORGIVEN = 0.5;
 /** Fewer digits than this are found in every telephone number. */
 const FEWEST_PHONE_DIGITS = 4;
 
@@ -12,7 +14,7 @@ export async function findCustomers(tx: Transaction, typed: Typed): Promise<read
   const rows = await tx.$queryRaw<{ id: string; name: string; phone: string; email: string }[]>`
     select id, name, phone, email from customer
     where lower(name) like ${typed.pattern}
-      or ${typed.lower} <% lower(name)
+      or (length(${typed.lower}) >= 4 and word_similarity(${typed.lower}, lower(name)) >= ${SLIP_FORGIVEN})
       or lower(email) like ${typed.pattern}
       or (${digits} <> '' and regexp_replace(phone, '\\D', '', 'g') like '%' || ${digits} || '%')
     order by lower(name) like ${`${likeLiteral(typed.lower)}%`} desc, word_similarity(${typed.lower}, lower(name)) desc, name

@@ -15,6 +15,7 @@ export default defineConfig({
             "scripts/**/*.test.ts",
             "prisma/demo/**/*.test.ts",
             "tests/published/**/*.test.ts",
+            "tests/bench/**/*.test.ts",
           ],
           exclude: [...shared.exclude, "**/*.database.test.ts"],
         },

@@ -1,0 +1,66 @@
+/** Something to time: a name, and one run of it. What it returns is kept, so that it cannot be optimised away. */
+export type Contender = { readonly name: string; run(): unknown | Promise<unknown> };
+
+/** A figure of ours against a named baseline that does no more than the same data demands. */
+export type Benchmark = {
+  readonly name: string;
+  readonly ours: Contender;
+  readonly baseline: Contender;
+};
+
+export type Measurement = {
+  readonly name: string;
+  readonly oursMs: number;
+  readonly baselineMs: number;
+  /** Ours divided by the baseline. */
+  readonly ratio: number;
+  readonly rounds: number;
+};
+
+/** What either side takes at least before a round counts, so that the clock's grain does not. */
+const ROUND_MS = 20;
+const ROUNDS = 15;
+
+/**
+ * Times both in the same process, turn and turn about after a warm-up, and takes the median of the
+ * rounds. Only the ratio carries over to another machine.
+ */
+export async function measure({ name, ours, baseline }: Benchmark): Promise<Measurement> {
+  const oursTimes = await repeats(ours);
+  const baselineTimes = await repeats(baseline);
+  const samples: { ours: number[]; baseline: number[] } = { ours: [], baseline: [] };
+  for (let round = 0; round < ROUNDS; round += 1) {
+    samples.ours.push(await oneRound(ours, oursTimes));
+    samples.baseline.push(await oneRound(baseline, baselineTimes));
+  }
+  const oursMs = median(samples.ours);
+  const baselineMs = median(samples.baseline);
+  return { name, oursMs, baselineMs, ratio: oursMs / baselineMs, rounds: ROUNDS };
+}
+
+/** How often it has to run to fill a round; finding out is the warm-up. */
+async function repeats(contender: Contender): Promise<number> {
+  for (let times = 1; ; times *= 2) {
+    const begun = performance.now();
+    await oneRound(contender, times);
+    if (performance.now() - begun >= ROUND_MS) return times;
+  }
+}
+
+let sink: unknown;
+
+/** Milliseconds of one run, averaged over `times` runs. */
+async function oneRound(contender: Contender, times: number): Promise<number> {
+  const begun = performance.now();
+  for (let time = 0; time < times; time += 1) sink = await contender.run();
+  const spent = performance.now() - begun;
+  if (sink === undefined) throw new Error(`${contender.name} returned nothing`);
+  return spent / times;
+}
+
+export function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = Math.floor(sorted.length / 2);
+  const upper = sorted[middle] ?? Number.NaN;
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? Number.NaN) + upper) / 2;
+}

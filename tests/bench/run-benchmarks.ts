@@ -1,0 +1,50 @@
+import { type Benchmark, type Measurement, measure } from "./benchmark";
+import { dynoLogBenchmark } from "./dyno-log.bench";
+import { quoteTotalsBenchmark } from "./quote-totals.bench";
+
+const benchmarks: readonly Benchmark[] = [quoteTotalsBenchmark, dynoLogBenchmark];
+
+/** Runs those whose name contains the words given, all when none are, and prints the table. */
+export async function runBenchmarks(words: string): Promise<number> {
+  const chosen = benchmarks.filter(({ name }) => name.includes(words));
+  if (chosen.length === 0) {
+    console.error(
+      `No benchmark is called "${words}". There are: ${benchmarks.map(({ name }) => name).join("; ")}.`,
+    );
+    return 2;
+  }
+  console.log(row("benchmark", "ours", "ms", "baseline", "ms", "ratio"));
+  for (const benchmark of chosen) {
+    const measured: Measurement = await measure(benchmark);
+    const { ours, baseline } = benchmark;
+    console.log(
+      row(
+        measured.name,
+        ours.name,
+        figure(measured.oursMs),
+        baseline.name,
+        figure(measured.baselineMs),
+        `${figure(measured.ratio)} ×`,
+      ),
+    );
+  }
+  console.log(
+    "\nMedian of the rounds, both sides in this process, turn and turn about. Compare ratios, not times.",
+  );
+  return 0;
+}
+
+function row(
+  name: string,
+  ours: string,
+  oursMs: string,
+  baseline: string,
+  baselineMs: string,
+  ratio: string,
+): string {
+  return `${name.padEnd(26)} ${ours.padEnd(30)} ${oursMs.padStart(9)}  ${baseline.padEnd(20)} ${baselineMs.padStart(9)} ${ratio.padStart(9)}`;
+}
+
+function figure(value: number): string {
+  return value.toPrecision(3);
+}

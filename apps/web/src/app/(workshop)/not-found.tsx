@@ -1,0 +1,2 @@
+// The same words as outside, inside the shell.
+export { default } from "../not-found";

@@ -57,7 +57,8 @@ export async function startEmbeddedServer(options: Options): Promise<EmbeddedSer
   return handle(isNew ? "made" : "started", port);
 
   function handle(how: EmbeddedServer["how"], port: number): EmbeddedServer {
-    const isOurs = takeOwnership(folder);
+    const isOurs = how !== "adopted" || !isOwnedElsewhere(folder);
+    if (isOurs) writeLocalFile(path.join(folder, "owner.json"), { pid: process.pid });
     return {
       how,
       port,
@@ -84,11 +85,8 @@ function readNotes(folder: string): { dataFolder: string | null; port: number | 
   };
 }
 
-/** The first live process to use the server stops it; later ones leave it running. */
-function takeOwnership(folder: string): boolean {
-  const file = path.join(folder, "owner.json");
-  const owner = new Map<string, unknown>(Object.entries(readLocalFile(file) ?? {})).get("pid");
-  if (typeof owner === "number" && owner !== process.pid && isAlive(owner)) return false;
-  writeLocalFile(file, { pid: process.pid });
-  return true;
+/** A server found running stays with the live process that started it; a dead one's is taken over. */
+function isOwnedElsewhere(folder: string): boolean {
+  const owner = Object(readLocalFile(path.join(folder, "owner.json"))).pid;
+  return typeof owner === "number" && owner !== process.pid && isAlive(owner);
 }

@@ -63,8 +63,19 @@ function copyOfBinaries(binaries: string, elsewhere: string): string {
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === version) return copy;
   rmSync(copy, { recursive: true, force: true });
   cpSync(binaries, copy, { recursive: true, verbatimSymlinks: true });
+  openForReading(copy);
   writeFileSync(stamp, version);
   return copy;
+}
+
+/** The originals may have been installed for their owner's eyes only. */
+function openForReading(folder: string): void {
+  chmodSync(folder, 0o755);
+  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+    const place = path.join(folder, entry.name);
+    if (entry.isDirectory()) openForReading(place);
+    else if (entry.isFile()) chmodSync(place, statSync(place).mode & 0o100 ? 0o755 : 0o644);
+  }
 }
 
 function shortHash(text: string): string {

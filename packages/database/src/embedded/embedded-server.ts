@@ -14,6 +14,7 @@ export type EmbeddedServer = {
   /** How it came to run: made new, started on data that was there, or found running. */
   readonly how: "made" | "started" | "adopted";
   readonly port: number;
+  readonly dataFolder: string;
   /** Connection address of the owner for one database on it. */
   ownerUrl(database: string): string;
   /** Stops it, unless another live process of ours started it. */
@@ -62,6 +63,7 @@ export async function startEmbeddedServer(options: Options): Promise<EmbeddedSer
     return {
       how,
       port,
+      dataFolder: place.dataFolder,
       ownerUrl: (database) => url(port, database),
       async stop() {
         if (!isOurs) return;

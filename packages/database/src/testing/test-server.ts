@@ -19,7 +19,7 @@ export async function startTestServer(): Promise<TestServer> {
     folder,
     async remove() {
       await server.stop();
-      rmSync(folder, { recursive: true, force: true });
+      for (const each of [server.dataFolder, folder]) rmSync(each, { recursive: true, force: true });
     },
   };
 }

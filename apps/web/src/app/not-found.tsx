@@ -1,25 +1,12 @@
 import type { Metadata } from "next";
-import { ButtonLink } from "@/design/button";
-import { EmptyState } from "@/design/empty-state";
-import { Page } from "@/design/sheet";
+import { NothingHere } from "@/shell/nothing-here";
 
 export const metadata: Metadata = { title: "Not here" };
 
-/** An address that leads nowhere, or to something this person may not see: the answer is the same. */
 export default function NotFound() {
   return (
     <main id="content">
-      <Page narrow>
-        <h1>There is nothing at this address</h1>
-        <EmptyState
-          sentence="It may have been moved, or the link was cut short. Check the address, or find the vehicle, quote or job by the search field."
-          action={
-            <ButtonLink variant="primary" href="/">
-              To the start
-            </ButtonLink>
-          }
-        />
-      </Page>
+      <NothingHere />
     </main>
   );
 }

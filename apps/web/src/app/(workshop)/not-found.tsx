@@ -1,2 +1,6 @@
-// The same words as outside, inside the shell.
-export { default } from "../not-found";
+import { NothingHere } from "@/shell/nothing-here";
+
+/** The shell has the page's main part already. */
+export default function NotFoundInTheWorkshop() {
+  return <NothingHere />;
+}

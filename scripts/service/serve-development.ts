@@ -11,10 +11,12 @@ export async function serveDevelopment(address: ReturnType<typeof serviceAddress
   const database = await openServiceDatabase(dataFolder);
   try {
     await loadDemoWhenEmpty(dataFolder, database.ownerUrl, new Date());
+    // The https front of npm start is not put before the development server.
+    const plain = address.isSecure ? { ...address, url: address.url.replace("https:", "http:") } : address;
     const next = path.join(repository, "node_modules", "next", "dist", "bin", "next");
     const child = spawn(process.execPath, [next, "dev", "-p", String(address.port), "-H", address.host], {
       cwd: path.join(repository, "apps", "web"),
-      env: serviceEnvironment(dataFolder, database.appUrl, address),
+      env: serviceEnvironment(dataFolder, database.appUrl, plain),
       stdio: "inherit",
     });
     const stop = () => child.kill("SIGTERM");

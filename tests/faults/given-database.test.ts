@@ -1,4 +1,6 @@
 import { spawn } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { request } from "node:https";
 import path from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { runSql } from "../../packages/database/src/testing/run-sql";
@@ -24,7 +26,7 @@ afterAll(async () => {
 async function reset(...args: string[]): Promise<{ code: number | null; output: string }> {
   const child = spawn(process.execPath, ["scripts/reset.mjs", ...args], {
     cwd: path.resolve(import.meta.dirname, "..", ".."),
-    env: { ...process.env, DATABASE_URL: url, BUILDPROOF_DATA: folder },
+    env: { ...process.env, DATABASE_URL: url, BUILDPROOF_DATA: folder, BUILDPROOF_DEMO_HISTORY: "no" },
     stdio: ["ignore", "pipe", "pipe"],
   });
   let output = "";
@@ -82,3 +84,41 @@ test("an application role made by somebody else is used as it is", async () => {
     { name: "buildproof_app" },
   ]);
 });
+
+test("with HOST it serves https that a tablet trusts after it has the workshop's authority", async () => {
+  const port = await freePort();
+  const service = startProcess({
+    PORT: String(port),
+    HOST: "0.0.0.0",
+    BUILDPROOF_DATA: folder,
+    DATABASE_URL: url,
+  });
+  await service.says(/Ctrl-C stops it/);
+  const authority = readFileSync(path.join(folder, "certificates", "authority.crt"), "utf8");
+  const csrf = await getSecurely(port, "/api/auth/csrf", authority);
+  expect(csrf.status).toBe(200);
+  expect(csrf.cookies.join()).toContain("__Host-next-auth.csrf-token");
+  expect((await getSecurely(port, "/local-authority.crt", authority)).body).toBe(authority);
+  await expect(getSecurely(port, "/", undefined)).rejects.toThrow(/self-signed|unable to verify/);
+  expect(service.output()).toContain("Compare the fingerprint");
+  service.signal("SIGINT");
+  expect(await service.ended).toBe(0);
+});
+
+type Answer = { readonly status: number | undefined; readonly cookies: string[]; readonly body: string };
+
+function getSecurely(port: number, at: string, ca: string | undefined): Promise<Answer> {
+  return new Promise((resolve, reject) => {
+    const asked = request({ host: "localhost", port, path: at, ...(ca ? { ca } : {}) }, (answer) => {
+      let body = "";
+      answer.on("data", (chunk: Buffer) => {
+        body += chunk;
+      });
+      answer.on("end", () =>
+        resolve({ status: answer.statusCode, cookies: answer.headers["set-cookie"] ?? [], body }),
+      );
+    });
+    asked.once("error", reject);
+    asked.end();
+  });
+}

@@ -27,7 +27,7 @@ export function startProcess(env: Record<string, string>): ServiceProcess {
   } = process.env;
   const child: ChildProcess = spawn(process.execPath, ["scripts/start.mjs"], {
     cwd: repository,
-    env: { ...rest, NODE_ENV: "production", ...env },
+    env: { ...rest, NODE_ENV: "production", BUILDPROOF_DEMO_HISTORY: "no", ...env },
     stdio: ["ignore", "pipe", "pipe"],
   });
   let output = "";

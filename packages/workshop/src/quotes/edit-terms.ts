@@ -1,0 +1,41 @@
+import { z } from "zod";
+import { ok } from "../core/result";
+import { revision } from "../core/revision";
+import { storedDate } from "../core/site-date";
+import { command } from "../core/use-case";
+import { dayInWords } from "./day-in-words";
+import { openDraft, saveDraft } from "./draft";
+import { dateInput } from "./line-input";
+import { refuse } from "./refuse-quote";
+import { validUntilRefusal } from "./valid-until";
+
+/** Changes until when a draft will hold, and the note to the customer. */
+export const editTerms = command({
+  name: "quotes.edit-terms",
+  permission: "quotes:write",
+  input: z.strictObject({
+    versionId: z.uuid(),
+    revision,
+    validUntil: dateInput,
+    note: z.string().trim().max(2_000, "Keep the note under 2,000 characters."),
+  }),
+  async run(work, { validUntil, note, ...seen }) {
+    const opened = await openDraft(work, seen, (draft) => [
+      `Valid until now: ${dayInWords(draft.validUntil)}`,
+      draft.note ? `Note now: ${draft.note}` : "There is no note now.",
+    ]);
+    if (!opened.ok) return opened;
+    const draft = opened.value;
+    const refused = validUntilRefusal(validUntil, work.now, draft.site.timeZone);
+    if (refused) return refuse(refused);
+    const saved = await saveDraft(work, draft, draft.rows, { validUntil: storedDate(validUntil), note });
+    if (!saved.ok) return saved;
+    work.audit({
+      entity: "quote-version",
+      entityId: draft.id,
+      before: { validUntil: draft.validUntil, note: draft.note },
+      after: { validUntil, note },
+    });
+    return ok(saved.value);
+  },
+});

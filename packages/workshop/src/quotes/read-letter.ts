@@ -1,0 +1,20 @@
+import { z } from "zod";
+import { ok } from "../core/result";
+import { linkQuery } from "../core/use-case";
+import { refuse } from "./refuse-quote";
+import { versionContent } from "./version-content";
+
+/** What the holder of a link reads: the one version that the link opens, and nothing of the workshop's own. */
+export const readLetter = linkQuery({
+  name: "quotes.read-letter",
+  permission: "link:read",
+  input: z.strictObject({}),
+  async run({ tx, actor, now }) {
+    if (actor.kind !== "customer") throw new Error("a customer's use case ran without a link");
+    const content = await versionContent(tx, actor.versionId, now);
+    if (!content) return refuse("version-not-found");
+    const { site, ...letter } = content;
+    const { name, timeZone, taxName, taxNumber, address, phone, email } = site;
+    return ok({ ...letter, workshop: { name, timeZone, taxName, taxNumber, address, phone, email } });
+  },
+});

@@ -1,0 +1,93 @@
+import { z } from "zod";
+import { mayDo } from "../core/permissions";
+import { ok } from "../core/result";
+import { dateInZone, isoDateOf } from "../core/site-date";
+import { query } from "../core/use-case";
+import { depositStatus } from "./deposit-status";
+import { linksOf } from "./links-of-version";
+import { marginOfLines } from "./margin-of-lines";
+import { openPoints } from "./open-points";
+import { refuse } from "./refuse-quote";
+import { shownLines } from "./shown-lines";
+import { versionContent } from "./version-content";
+import { versionsOf } from "./versions-of-quote";
+
+/** A quote as the desk works on it: one version in full, the others by name, links, payments; margin for those who may. */
+export const showQuote = query({
+  name: "quotes.show",
+  permission: "quotes:read",
+  input: z.strictObject({ quoteId: z.uuid(), versionNo: z.number().int().min(1).optional() }),
+  async run({ tx, now, person }, { quoteId, versionNo }) {
+    const quote = await tx.quote.findUnique({
+      where: { id: quoteId },
+      include: {
+        build: { select: { id: true, number: true } },
+        customer: { select: { id: true } },
+        vehicle: { select: { id: true } },
+        versions: { orderBy: { versionNo: "asc" } },
+        payments: { orderBy: [{ receivedOn: "asc" }, { recordedAt: "asc" }] },
+        jobs: { select: { id: true, number: true, status: true } },
+      },
+    });
+    if (!quote) return refuse("quote-not-found");
+    const wanted = versionNo ?? quote.versions.at(-1)?.versionNo;
+    const shown = quote.versions.find((version) => version.versionNo === wanted);
+    const content = shown ? await versionContent(tx, shown.id, now) : null;
+    if (!shown || !content) return refuse("version-not-found");
+    const { site } = content;
+    const rows = await tx.quoteLine.findMany({
+      where: { versionId: shown.id },
+      orderBy: { position: "asc" },
+    });
+    const may = (permission: Parameters<typeof mayDo>[0]) => mayDo(permission, person.roles);
+    const isDraft = shown.status === "draft";
+    const lines = shownLines(rows);
+    const open = isDraft
+      ? await openPoints(
+          tx,
+          quote.build.id,
+          { validUntil: content.validUntil, selection: shown.selection, rows: lines },
+          site,
+          now,
+        )
+      : null;
+    const deposit = await depositStatus(tx, quoteId);
+    const accepted = quote.versions.find(({ status }) => status === "accepted");
+    return ok({
+      id: quote.id,
+      number: quote.number,
+      build: quote.build,
+      customerId: quote.customer.id,
+      vehicleId: quote.vehicle.id,
+      job: quote.jobs[0] ?? null,
+      today: dateInZone(now, site.timeZone),
+      versions: await versionsOf(tx, quote.versions, now, site.timeZone),
+      shown: { ...content, revision: shown.revision, lines, open },
+      links: isDraft ? [] : await linksOf(tx, shown.id, now),
+      payments: quote.payments.map((payment) => ({
+        id: payment.id,
+        kind: payment.kind,
+        amountMinor: Number(payment.amountMinor),
+        method: payment.method,
+        reference: payment.reference,
+        receivedOn: isoDateOf(payment.receivedOn),
+      })),
+      money: accepted
+        ? {
+            depositMinor: Number(deposit.dueMinor),
+            receivedMinor: Number(deposit.receivedMinor),
+            depositMet: deposit.met,
+            remainsMinor: Number(accepted.grossMinor - deposit.receivedMinor),
+          }
+        : null,
+      margin: may("quote-margin:read") ? marginOfLines(rows) : null,
+      may: {
+        write: may("quotes:write"),
+        issue: may("quotes:issue"),
+        anyDiscount: may("quotes:discount"),
+        recordPayment: may("deposits:record"),
+        seeCost: may("quote-margin:read"),
+      },
+    });
+  },
+});

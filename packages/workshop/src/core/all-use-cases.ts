@@ -26,6 +26,25 @@ import { readHandOver } from "../paperwork/read-hand-over";
 import { bookJob } from "../planning-desk/book";
 import { cancelBooking, moveBooking } from "../planning-desk/change-booking";
 import { readPlan } from "../planning-desk/read-plan";
+import { acceptVersion } from "../quotes/accept-version";
+import { addLine } from "../quotes/add-line";
+import { compareVersions } from "../quotes/compare-versions";
+import { declineVersion } from "../quotes/decline-version";
+import { discardDraft } from "../quotes/discard-draft";
+import { draftFromBuild } from "../quotes/draft-from-build";
+import { editLine } from "../quotes/edit-line";
+import { editTerms } from "../quotes/edit-terms";
+import { issueVersion } from "../quotes/issue-version";
+import { listQuotes } from "../quotes/list-quotes";
+import { makeLink } from "../quotes/make-link";
+import { makeVersion } from "../quotes/make-version";
+import { letterPdf, versionPdf } from "../quotes/quote-pdf";
+import { readLetter } from "../quotes/read-letter";
+import { recordPayment } from "../quotes/record-payment";
+import { removeLine } from "../quotes/remove-line";
+import { revokeLink } from "../quotes/revoke-link";
+import { showQuote } from "../quotes/show-quote";
+import { takeBuildAgain } from "../quotes/take-build-again";
 import { showToday } from "../today/show-today";
 import type { UseCase } from "./use-case";
 
@@ -71,4 +90,24 @@ export const allUseCases = [
   showVehicle,
   findEverything,
   showToday,
+  acceptVersion,
+  addLine,
+  compareVersions,
+  declineVersion,
+  discardDraft,
+  draftFromBuild,
+  editLine,
+  editTerms,
+  issueVersion,
+  listQuotes,
+  makeLink,
+  makeVersion,
+  letterPdf,
+  versionPdf,
+  readLetter,
+  recordPayment,
+  removeLine,
+  revokeLink,
+  showQuote,
+  takeBuildAgain,
 ] as unknown as readonly UseCase[]; // Each takes its own input; the table only asks names and permissions.

@@ -4,7 +4,6 @@ import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { revision } from "../core/revision";
 import { command } from "../core/use-case";
-import { discountRefusal } from "./discount-refusal";
 import { newRow, openDraft, saveDraft } from "./draft";
 import { descriptionInput, discountInput, quantityInput } from "./line-input";
 import { refuse } from "./refuse-quote";
@@ -51,8 +50,6 @@ export const addLine = command({
       discountPct,
       taxCategory: "S",
     });
-    const refused = discountRefusal(work, draft.site.discountLimitPct, row, null);
-    if (refused) return refused;
     const saved = await saveDraft(work, draft, [...draft.rows, row]);
     if (!saved.ok) return saved;
     work.audit({ entity: "quote-version", entityId: draft.id, after: { line: row } });

@@ -17,3 +17,6 @@ export type DraftLine = {
   readonly discountPct: string;
   readonly taxCategory: TaxCategory;
 };
+
+/** A line with its row's own id and place; a new one has no row yet. */
+export type DraftRow = DraftLine & { readonly id: string; readonly position: number };

@@ -3,16 +3,14 @@ import { newId } from "../core/new-id";
 import { ok, type Result } from "../core/result";
 import { isoDateOf } from "../core/site-date";
 import type { PersonWork } from "../core/use-case";
-import type { DraftLine } from "./draft-line";
+import { discountRefusal } from "./discount-refusal";
+import type { DraftLine, DraftRow } from "./draft-line";
 import { lastEditor } from "./last-editor";
 import { asDraftLine } from "./line-row";
-import { priceLines } from "./price-lines";
+import { priceLines, type WholeTerms } from "./price-lines";
 import { type QuoteSite, quoteSite } from "./quote-site";
 import { refuse } from "./refuse-quote";
 import { statusNow } from "./version-status";
-
-/** A line with its row's own id; a new one has no row yet. */
-export type DraftRow = DraftLine & { readonly id: string; readonly position: number };
 
 export type Draft = {
   readonly id: string;
@@ -22,6 +20,7 @@ export type Draft = {
   readonly revision: number;
   readonly validUntil: string;
   readonly note: string;
+  readonly discountMinor: bigint;
   readonly nonReturnableMinor: bigint;
   readonly selection: unknown;
   readonly rows: readonly DraftRow[];
@@ -56,6 +55,7 @@ export async function openDraft(
     revision: version.revision,
     validUntil: isoDateOf(version.validUntil),
     note: version.note,
+    discountMinor: version.discountMinor,
     nonReturnableMinor: version.nonReturnableMinor,
     selection: version.selection,
     rows: version.lines.map((line) => ({ id: line.id, position: line.position, ...asDraftLine(line) })),
@@ -67,15 +67,18 @@ export async function openDraft(
 
 type VersionData = NonNullable<Parameters<Transaction["quoteVersion"]["update"]>[0]["data"]>;
 
-/** Writes the lines and whatever else changed; every amount is worked out anew. */
+/** Writes the lines and whatever else changed; every amount is worked out anew, and discounts are held to their limit. */
 export async function saveDraft(
   work: PersonWork,
   draft: Draft,
   rows: readonly DraftRow[],
-  other: VersionData & { readonly nonReturnableMinor?: bigint } = {},
+  other: Omit<VersionData, keyof WholeTerms> & Partial<WholeTerms> = {},
 ): Promise<Result<{ readonly versionId: string; readonly revision: number }>> {
   const { tx, workshopId } = work;
-  const priced = priceLines(draft.site, rows, other.nonReturnableMinor ?? draft.nonReturnableMinor);
+  const { discountMinor = draft.discountMinor, nonReturnableMinor = draft.nonReturnableMinor } = other;
+  const refused = discountRefusal(work, draft.site, draft, { rows, discountMinor });
+  if (refused) return refused;
+  const priced = priceLines(draft.site, rows, { discountMinor, nonReturnableMinor });
   const { count } = await tx.quoteVersion.updateMany({
     where: { id: draft.id, revision: draft.revision, status: "draft" },
     data: { ...other, ...priced.totals, revision: { increment: 1 } },

@@ -3,8 +3,8 @@ import { z } from "zod";
 import { ok } from "../core/result";
 import { revision } from "../core/revision";
 import { command } from "../core/use-case";
-import { discountRefusal } from "./discount-refusal";
-import { type DraftRow, openDraft, saveDraft } from "./draft";
+import { openDraft, saveDraft } from "./draft";
+import type { DraftRow } from "./draft-line";
 import { descriptionInput, discountInput, quantityInput } from "./line-input";
 import type { QuoteSite } from "./quote-site";
 import { refuse } from "./refuse-quote";
@@ -33,8 +33,6 @@ export const editLine = command({
     if (before.unit === "each" && before.kind !== "extra" && !isWhole(quantity))
       return refuse("pieces-are-whole");
     const after = { ...before, description, quantity, discountPct };
-    const refused = discountRefusal(work, draft.site.discountLimitPct, after, before);
-    if (refused) return refused;
     const saved = await saveDraft(
       work,
       draft,

@@ -5,44 +5,49 @@ import type { QuoteSite } from "./quote-site";
 
 type Amounts = { readonly netMinor: bigint; readonly taxMinor: bigint; readonly grossMinor: bigint };
 
-export type PricedLines = {
-  readonly lines: readonly (DraftLine & Amounts)[];
-  readonly totals: Amounts & {
-    /** What the discounts take off the list price, without tax. */
-    readonly discountMinor: bigint;
-    readonly depositMinor: bigint;
-    readonly nonReturnableMinor: bigint;
-  };
+/** What is agreed about the whole, in minor units without tax. */
+export type WholeTerms = {
+  /** Off the whole quote, beside what is given off single lines. */
+  readonly discountMinor: bigint;
+  /** Landed cost of what cannot go back. */
+  readonly nonReturnableMinor: bigint;
 };
 
-type PriceableLine = Pick<DraftLine, "quantity" | "unitPriceMinor" | "discountPct" | "taxCategory">;
+export type PricedLines = {
+  readonly lines: readonly (DraftLine & Amounts)[];
+  readonly totals: Amounts & WholeTerms & { readonly depositMinor: bigint };
+  /** What the lines would cost without any discount, without tax. */
+  readonly listMinor: bigint;
+};
 
-/** Every amount of a version, from its lines. The limits of what may be typed keep each amount far below 2^53. */
+/**
+ * Every amount of a version, from its lines. A discount off the whole never exceeds what there is to pay. The
+ * limits of what may be typed keep each amount far below 2^53.
+ */
 export function priceLines(
   site: Pick<QuoteSite, "currency" | "jurisdiction" | "depositSharePct">,
   lines: readonly DraftLine[],
-  nonReturnableMinor: bigint,
+  whole: WholeTerms,
 ): PricedLines {
-  const sold = quoteTotals(question(site, lines));
-  const listed = quoteTotals(
-    question(
-      site,
-      lines.map((line) => ({ ...line, discountPct: "0" })),
-    ),
-  );
+  const undiscounted = lines.map((line) => ({ ...line, discountPct: "0" }));
+  const listMinor = BigInt(quoteTotals(question(site, undiscounted, 0n)).netMinor);
+  const dueMinor = BigInt(quoteTotals(question(site, lines, 0n)).netMinor);
+  const discountMinor = whole.discountMinor < dueMinor ? whole.discountMinor : dueMinor;
+  const sold = quoteTotals(question(site, lines, discountMinor));
   const { depositMinor } = depositFor({
     totalMinor: sold.grossMinor,
     share: basisPoints(site.depositSharePct * 100),
-    nonReturnableCostMinor: minorUnits(nonReturnableMinor),
+    nonReturnableCostMinor: minorUnits(whole.nonReturnableMinor),
   });
   return {
     lines: lines.map((line, index) => ({ ...line, ...amounts(sold.lines[index]) })),
     totals: {
       ...amounts(sold),
-      discountMinor: BigInt(listed.netMinor) - BigInt(sold.netMinor),
+      discountMinor,
+      nonReturnableMinor: whole.nonReturnableMinor,
       depositMinor: BigInt(depositMinor),
-      nonReturnableMinor,
     },
+    listMinor,
   };
 }
 
@@ -55,11 +60,16 @@ export function costOfLine(line: Pick<DraftLine, "quantity" | "unitCostMinor">):
   );
 }
 
-function question(site: Pick<QuoteSite, "currency" | "jurisdiction">, lines: readonly PriceableLine[]) {
+function question(
+  site: Pick<QuoteSite, "currency" | "jurisdiction">,
+  lines: readonly DraftLine[],
+  discountMinor: bigint,
+) {
   return {
     currency: site.currency,
     jurisdiction: site.jurisdiction,
     pricesIncludeTax: false,
+    discountMinor: minorUnits(discountMinor),
     lines: lines.map(({ quantity, unitPriceMinor, discountPct, taxCategory }) => ({
       quantity,
       unitPriceMinor: minorUnits(unitPriceMinor),

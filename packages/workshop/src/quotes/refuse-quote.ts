@@ -27,6 +27,8 @@ export const refuse = refusals({
   "pieces-are-whole": () => "Parts are counted in whole pieces. Enter a whole number.",
   "too-many-lines": () => "A quote holds up to 200 lines. Put small things together in one line.",
   "price-not-valid": () => "Enter the price in dollars and cents, for example 145.00.",
+  "discount-not-valid": () =>
+    "Enter the discount in dollars and cents, for example 250.00, or leave it empty.",
   "amount-not-valid": () => "Enter the amount in dollars and cents, for example 3500.00.",
   "discount-over-limit": (d: { limitPct: number }) =>
     `You may give up to ${d.limitPct} % off. Ask the owner for more, or lower the discount.`,

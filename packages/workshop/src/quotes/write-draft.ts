@@ -19,7 +19,10 @@ export async function writeDraft(
   { quoteId, versionNo, validUntil }: NewDraft,
 ): Promise<string> {
   const id = newId();
-  const { lines, totals } = priceLines(site, build.lines, build.nonReturnableMinor);
+  const { lines, totals } = priceLines(site, build.lines, {
+    discountMinor: 0n,
+    nonReturnableMinor: build.nonReturnableMinor,
+  });
   await tx.quoteVersion.create({
     data: {
       id,

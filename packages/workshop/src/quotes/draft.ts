@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from "node:util";
 import type { Transaction } from "@buildproof/database";
 import { newId } from "../core/new-id";
 import { ok, type Result } from "../core/result";
@@ -7,7 +8,7 @@ import { discountRefusal } from "./discount-refusal";
 import type { DraftLine, DraftRow } from "./draft-line";
 import { lastEditor } from "./last-editor";
 import { asDraftLine } from "./line-row";
-import { priceLines, type WholeTerms } from "./price-lines";
+import { type Amounts, priceLines, type WholeTerms } from "./price-lines";
 import { type QuoteSite, quoteSite } from "./quote-site";
 import { refuse } from "./refuse-quote";
 import { statusNow } from "./version-status";
@@ -24,6 +25,8 @@ export type Draft = {
   readonly nonReturnableMinor: bigint;
   readonly selection: unknown;
   readonly rows: readonly DraftRow[];
+  /** The amounts as they are stored, by line. */
+  readonly amounts: ReadonlyMap<string, Amounts>;
   readonly site: QuoteSite;
 };
 
@@ -59,6 +62,7 @@ export async function openDraft(
     nonReturnableMinor: version.nonReturnableMinor,
     selection: version.selection,
     rows: version.lines.map((line) => ({ id: line.id, position: line.position, ...asDraftLine(line) })),
+    amounts: new Map(version.lines.map((line) => [line.id, amountsOf(line)])),
     site,
   };
   if (version.revision === seen.revision) return ok(draft);
@@ -87,12 +91,13 @@ export async function saveDraft(
   const kept = new Set(rows.map(({ id }) => id));
   const gone = draft.rows.filter(({ id }) => !kept.has(id));
   if (gone.length > 0) await tx.quoteLine.deleteMany({ where: { id: { in: gone.map(({ id }) => id) } } });
-  const known = new Map(draft.rows.map((row) => [row.id, row]));
   for (const [index, row] of rows.entries()) {
+    const amounts = amountsOf(priced.lines[index]);
     const { id, ...data } = row;
-    const amounts = pick(priced.lines[index]);
-    if (known.has(id)) await tx.quoteLine.update({ where: { id }, data: { ...data, ...amounts } });
-    else await tx.quoteLine.create({ data: { id, workshopId, versionId: draft.id, ...data, ...amounts } });
+    if (!draft.amounts.has(id))
+      await tx.quoteLine.create({ data: { id, workshopId, versionId: draft.id, ...data, ...amounts } });
+    else if (isChanged(draft, row, amounts))
+      await tx.quoteLine.update({ where: { id }, data: { ...data, ...amounts } });
   }
   return ok({ versionId: draft.id, revision: draft.revision + 1 });
 }
@@ -106,7 +111,13 @@ export function nextPosition(rows: readonly DraftRow[]): number {
   return Math.max(-1, ...rows.map(({ position }) => position)) + 1;
 }
 
-function pick(line: { netMinor: bigint; taxMinor: bigint; grossMinor: bigint } | undefined) {
+/** Most lines stay as they are when one is changed, and are left alone. */
+function isChanged(draft: Draft, row: DraftRow, amounts: Amounts): boolean {
+  const before = draft.rows.find(({ id }) => id === row.id);
+  return !isDeepStrictEqual({ ...before, ...draft.amounts.get(row.id) }, { ...row, ...amounts });
+}
+
+function amountsOf(line: Amounts | undefined): Amounts {
   if (!line) throw new Error("a line was left without its amounts");
   const { netMinor, taxMinor, grossMinor } = line;
   return { netMinor, taxMinor, grossMinor };

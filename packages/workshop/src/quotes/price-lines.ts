@@ -3,7 +3,7 @@ import { basisPoints, coefficientAt, exactDecimal, minorUnits, roundedQuotient }
 import type { DraftLine } from "./draft-line";
 import type { QuoteSite } from "./quote-site";
 
-type Amounts = { readonly netMinor: bigint; readonly taxMinor: bigint; readonly grossMinor: bigint };
+export type Amounts = { readonly netMinor: bigint; readonly taxMinor: bigint; readonly grossMinor: bigint };
 
 /** What is agreed about the whole, in minor units without tax. */
 export type WholeTerms = {

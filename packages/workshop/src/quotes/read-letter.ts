@@ -14,7 +14,7 @@ export const readLetter = linkQuery({
     const content = await versionContent(tx, actor.versionId, now);
     if (!content) return refuse("version-not-found");
     const { site, ...letter } = content;
-    const { name, timeZone, taxName, taxNumber, address, phone, email } = site;
-    return ok({ ...letter, workshop: { name, timeZone, taxName, taxNumber, address, phone, email } });
+    const { discountLimitPct: _, ...workshop } = site;
+    return ok({ ...letter, workshop });
   },
 });

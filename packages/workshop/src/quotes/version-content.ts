@@ -46,7 +46,7 @@ export async function versionContent(tx: Transaction, versionId: string, now: Da
     issuedAt: row.issuedAt,
     createdAt: row.createdAt,
     currency: site.currency,
-    site,
+    site: publicSite(site),
     customer: {
       name: customer.name,
       email: customer.email,
@@ -90,6 +90,12 @@ export async function versionContent(tx: Transaction, versionId: string, now: Da
     acceptance: row.acceptance ? { name: row.acceptance.name, at: row.acceptance.at } : null,
     jobNumber: quote.jobs[0]?.number ?? null,
   };
+}
+
+/** What a reader may know of the site: not what an hour costs us. */
+function publicSite(site: QuoteSite) {
+  const { name, timeZone, taxName, taxNumber, address, phone, email, discountLimitPct } = site;
+  return { name, timeZone, taxName, taxNumber, address, phone, email, discountLimitPct };
 }
 
 const isOut = ({ status }: { readonly status: string }) => status !== "draft";

@@ -35,10 +35,13 @@ export const en = {
     d.byParts
       ? "It covers the parts made or ordered for you that cannot go back."
       : `${d.sharePct} % of the total; parts are ordered when it has arrived.`,
-  partsBy: (days: number) =>
-    days === 0
-      ? "The parts are on our shelf; we agree the dates with you once you have accepted and the deposit is here."
-      : `Parts take about ${days} days to arrive once the deposit is here; then we agree the dates with you.`,
+  partsBy: (days: number | null) => {
+    const then = "we agree the dates with you once you have accepted and the deposit is here.";
+    if (days === null) return `W${then.slice(1)}`;
+    return days === 0
+      ? `The parts are on our shelf; ${then}`
+      : `Parts take about ${days} days to arrive once the deposit is here; then we agree the dates with you.`;
+  },
   lessDiscount: (pct: string) => `${pct} % off, as agreed.`,
   accept: "Open the link that we sent you, read the quote there, and accept it with your name.",
   notice: {

@@ -1,3 +1,4 @@
+import { decimalAmount, minorUnits } from "@buildproof/units";
 import { z } from "zod";
 import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
@@ -62,7 +63,15 @@ export const showQuote = query({
       job: quote.jobs[0] ?? null,
       today: dateInZone(now, site.timeZone),
       versions: await versionsOf(tx, quote.versions, now, site.timeZone),
-      shown: { ...content, revision: shown.revision, lines, open },
+      shown: {
+        ...content,
+        revision: shown.revision,
+        lines,
+        open,
+        /** The discount off the whole as it would be typed; empty for none. */
+        discountTyped:
+          shown.discountMinor === 0n ? "" : decimalAmount(minorUnits(shown.discountMinor), content.currency),
+      },
       links: isDraft ? [] : await linksOf(tx, shown.id, now),
       payments: quote.payments.map((payment) => ({
         id: payment.id,

@@ -16,8 +16,11 @@ const storedSelection = z.object({
       ]),
     )
     .transform((items) => items.map(({ code, name, quantity }) => ({ code, name: name ?? code, quantity }))),
-  /** Until the slowest part that is not in stock is here. */
-  leadDays: z.number().default(0),
+  /** Until the slowest part that is not in stock is here; null when nobody worked it out. */
+  leadDays: z
+    .number()
+    .nullish()
+    .transform((days) => days ?? null),
   findings: z.array(finding).default([]),
 });
 

@@ -1,0 +1,3 @@
+import { ClosedLink } from "@/features/quotes/closed-link";
+
+export default ClosedLink;

@@ -1,0 +1,68 @@
+import { Money } from "@/design/money";
+import { moneyText } from "@/design/money-text";
+import { RuledTable } from "@/design/ruled-table";
+import { Section, SheetRow } from "@/design/sheet";
+import { dayText } from "./day-text";
+import { PaymentForm } from "./payment-form";
+import type { ShownQuote } from "./shown-quote";
+
+/** The deposit: what is asked and why, what is here, and the way to record more. */
+export function MoneyPanel({ quote }: { readonly quote: ShownQuote }) {
+  const { shown, payments, money, may } = quote;
+  const { currency } = shown;
+  const missing = money
+    ? money.depositMet
+      ? money.remainsMinor
+      : money.depositMinor - money.receivedMinor
+    : 0;
+  return (
+    <Section title="Deposit and payments">
+      <div>
+        <SheetRow label="Deposit asked">
+          <Money minor={shown.deposit.dueMinor} currency={currency} />
+          <span className="sentence-note">{shown.deposit.covers}</span>
+        </SheetRow>
+        {money && (
+          <>
+            <SheetRow label="Received">
+              <Money minor={money.receivedMinor} currency={currency} />
+              {money.depositMet ? ", the deposit is here in full" : ", the deposit is not here in full"}
+            </SheetRow>
+            <SheetRow label="Remains to pay">
+              <Money minor={money.remainsMinor} currency={currency} />
+            </SheetRow>
+          </>
+        )}
+      </div>
+      {payments.length > 0 && (
+        <RuledTable
+          caption="Payments"
+          isCaptionHidden
+          columns={[
+            { id: "day", title: "Received" },
+            { id: "how", title: "What and how" },
+            { id: "amount", title: "Amount", align: "figure" },
+          ]}
+          rows={payments.map(({ id, receivedOn, kind, method, reference, amountMinor }) => ({
+            id,
+            cells: {
+              day: dayText(receivedOn),
+              how: [kind, `by ${method}`, reference].filter(Boolean).join(", "),
+              amount: <Money minor={kind === "refund" ? -amountMinor : amountMinor} currency={currency} />,
+            },
+          }))}
+        />
+      )}
+      {money && money.remainsMinor > 0 && may.recordPayment && (
+        <PaymentForm
+          quoteId={quote.id}
+          currency={currency}
+          today={quote.today}
+          isDepositMet={money.depositMet}
+          suggested={moneyText(missing, currency)}
+        />
+      )}
+      {!money && <p className="fine">Payments are recorded once the customer has accepted.</p>}
+    </Section>
+  );
+}

@@ -1,0 +1,88 @@
+"use client";
+
+import { ActionForm } from "@/design/forms/action-form";
+import { SubmitButton } from "@/design/forms/submit-button";
+import {
+  discardDraftAction,
+  draftFromBuildAction,
+  issueAction,
+  makeVersionAction,
+  takeBuildAgainAction,
+} from "./actions";
+import { HiddenVersion } from "./hidden-version";
+
+interface Seen {
+  readonly versionId: string;
+  readonly revision: number;
+}
+
+/** Issues a draft; what is still open is listed above the button when it is refused. */
+export function IssueForm({ versionNo, ...seen }: Seen & { readonly versionNo: number }) {
+  return (
+    <ActionForm action={issueAction} label={`Issue version ${versionNo}`}>
+      <HiddenVersion {...seen} />
+      <div className="form-actions">
+        <SubmitButton pendingLabel="Issuing">{`Issue version ${versionNo}`}</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** Prices a draft anew from its build as it is now. */
+export function TakeBuildAgainForm(seen: Seen) {
+  return (
+    <ActionForm action={takeBuildAgainAction} label="Take the build as it is now">
+      <HiddenVersion {...seen} />
+      <div className="form-actions">
+        <SubmitButton variant="quiet" pendingLabel="Pricing">
+          Take the build as it is now
+        </SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** Copies an issued version into the next draft. */
+export function MakeVersionForm({ versionId, next }: { readonly versionId: string; readonly next: number }) {
+  return (
+    <ActionForm action={makeVersionAction} label={`Make version ${next}`}>
+      <input type="hidden" name="versionId" value={versionId} readOnly />
+      <div className="form-actions">
+        <SubmitButton variant="quiet" pendingLabel="Copying">{`Make version ${next}`}</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** Throws a draft away that follows an issued version. */
+export function DiscardDraftForm({ versionNo, ...seen }: Seen & { readonly versionNo: number }) {
+  return (
+    <ActionForm action={discardDraftAction} label={`Discard draft version ${versionNo}`}>
+      <HiddenVersion {...seen} />
+      <div className="form-actions">
+        <SubmitButton
+          variant="danger"
+          pendingLabel="Discarding"
+        >{`Discard draft version ${versionNo}`}</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** Drafts a quote of a build and goes to it; a draft that is there already is opened as it stands. */
+export function QuoteBuildForm({
+  buildId,
+  label = "Quote this build",
+}: {
+  readonly buildId: string;
+  readonly label?: string;
+}) {
+  return (
+    <ActionForm action={draftFromBuildAction} label={label}>
+      <input type="hidden" name="buildId" value={buildId} readOnly />
+      <div className="form-actions">
+        <SubmitButton pendingLabel="Pricing">{label}</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}

@@ -65,7 +65,7 @@ export { makeVersion } from "./quotes/make-version";
 export { openCustomerLink } from "./quotes/open-customer-link";
 export { letterPdf, versionPdf } from "./quotes/quote-pdf";
 export { readLetter } from "./quotes/read-letter";
-export { paymentMethods, recordPayment } from "./quotes/record-payment";
+export { recordPayment } from "./quotes/record-payment";
 export { removeLine } from "./quotes/remove-line";
 export { revokeLink } from "./quotes/revoke-link";
 export { showQuote } from "./quotes/show-quote";

@@ -25,7 +25,6 @@ const storedSelection = z.object({
 });
 
 export type Selection = z.output<typeof storedSelection>;
-export type SelectionFinding = z.output<typeof finding>;
 
 export function readSelection(json: unknown): Selection {
   return storedSelection.parse(json);

@@ -37,7 +37,12 @@ export function LinksSection({ quote }: { readonly quote: ShownQuote }) {
           ))}
         </ul>
       )}
-      {canMake && <MakeLink versionId={shown.id} isFirst={shown.status === "issued" && links.every(({ state }) => state !== "open")} />}
+      {canMake && (
+        <MakeLink
+          versionId={shown.id}
+          isFirst={shown.status === "issued" && links.every(({ state }) => state !== "open")}
+        />
+      )}
     </Section>
   );
 }

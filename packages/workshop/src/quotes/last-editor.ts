@@ -4,7 +4,7 @@ import type { Transaction } from "@buildproof/database";
 export async function lastEditor(tx: Transaction, versionId: string): Promise<string> {
   const event = await tx.auditEvent.findFirst({
     where: { entity: "quote-version", entityId: versionId },
-    orderBy: { at: "desc" },
+    orderBy: [{ at: "desc" }, { id: "desc" }],
   });
   return event?.actorKind === "person" ? event.actorName : "";
 }

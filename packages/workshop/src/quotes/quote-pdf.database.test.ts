@@ -40,7 +40,14 @@ describe("the quote on paper", () => {
     const { shown } = await trial.done("desk", showQuote, { quoteId });
     const total = (shown.totals.grossMinor / 100).toLocaleString("en-AU", { minimumFractionDigits: 2 });
     expect(text).toContain(total);
-    for (const words of ["Blower kit 2.4 L/rev", "51 824 753 556", "350", "390", "Not for road use", "GST"])
+    for (const words of [
+      "Blower kit 2.4 L/rev",
+      shown.site.taxNumber,
+      "350",
+      "390",
+      "Not for road use",
+      "GST",
+    ])
       expect(text).toContain(words);
   });
 

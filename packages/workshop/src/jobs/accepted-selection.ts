@@ -1,13 +1,11 @@
 import type { Transaction } from "@buildproof/database";
-import { z } from "zod";
-
-const storedSelection = z.object({ items: z.array(z.object({ code: z.string(), quantity: z.number() })) });
+import { readSelection } from "../quotes/stored-selection";
 
 export type ChosenItem = { readonly code: string; readonly quantity: number };
 
 /** The items of a quote version, as they were chosen when it was made: never those of the build as it is now. */
 export function selectionOf(selection: unknown): readonly ChosenItem[] {
-  return storedSelection.parse(selection).items;
+  return readSelection(selection).items;
 }
 
 export type KitLine = {

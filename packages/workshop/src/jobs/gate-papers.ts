@@ -50,7 +50,12 @@ export function goodsPoint(job: GateJob, timeZone: string, kitLines: number): Ga
   const at = momentWords(count.countedAt, timeZone);
   if (count.complete)
     return gatePoint({ ...head, met: true, sentence: `Opened and counted complete, ${at}.` });
-  return gatePoint({ ...head, met: false, resolve, sentence: `Counted ${at}; missing: ${count.missing}.` });
+  return gatePoint({
+    ...head,
+    met: false,
+    resolve,
+    sentence: `Counted ${at}; missing: ${count.missing.replace(/\.+$/, "")}.`,
+  });
 }
 
 /** The compliance path is known when the obligations that the rules ask for stand on the job. */

@@ -1,4 +1,5 @@
 import type { Transaction } from "@buildproof/database";
+import { receivedOn } from "../quotes/deposit-status";
 
 export type MoneyReceived = {
   /** Minor units of the version's currency: deposits and balances, less refunds. */
@@ -16,14 +17,7 @@ export async function moneyReceived(
   quoteId: string,
   version: { readonly grossMinor: bigint; readonly depositMinor: bigint; readonly currency: string },
 ): Promise<MoneyReceived> {
-  const payments = await tx.payment.findMany({
-    where: { quoteId },
-    select: { kind: true, amountMinor: true },
-  });
-  const receivedMinor = payments.reduce(
-    (sum, { kind, amountMinor }) => (kind === "refund" ? sum - amountMinor : sum + amountMinor),
-    0n,
-  );
+  const receivedMinor = await receivedOn(tx, quoteId);
   const { grossMinor, depositMinor, currency } = version;
   const outstanding = grossMinor - receivedMinor;
   return {

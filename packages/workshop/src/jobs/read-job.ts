@@ -1,7 +1,9 @@
 import { z } from "zod";
+import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
 import { workOf } from "../planning-desk/block-load";
+import { resourceChoices } from "../planning-desk/resource-choices";
 import { kitListOf, selectionOf } from "./accepted-selection";
 import { readGateJob } from "./gate-job";
 import { readGateCatalogue } from "./gate-prerequisites";
@@ -10,19 +12,20 @@ import { jobStatusWords } from "./job-states";
 import { jobTimeline } from "./job-timeline";
 import { moneyReceived } from "./money-received";
 import { readGate } from "./read-gate";
-import { progressByOperation, stepStates } from "./step-progress";
+import { ownSteps, progressByOperation, stepStates } from "./step-progress";
 
 /** A job's page: what, who, vehicle, the accepted version, the gate, bookings, steps, faults, money, history. */
 export const readJob = query({
   name: "jobs.read",
   permission: "jobs:read",
   input: z.strictObject({ jobId: z.uuid("Open the job again.") }),
-  async run({ tx, now }, { jobId }) {
+  async run({ tx, now, person }, { jobId }) {
     const job = await readGateJob(tx, jobId);
     if (!job) return refuse("job-not-found");
     const shared = await readGateCatalogue(tx);
     const chosen = selectionOf(job.version.selection);
     const steps = await stepStates(tx, jobId);
+    const own = ownSteps(steps);
     const { vehicle, version, customer } = job;
     return ok({
       id: job.id,
@@ -72,10 +75,17 @@ export const readJob = query({
       })),
       work: await workOf(tx, jobId),
       progress: progressByOperation(steps),
-      steps: { all: steps.length, done: steps.filter(({ done }) => done).length },
+      steps: { all: own.length, done: own.filter(({ done }) => done).length },
       faults: await tx.fault.findMany({ where: { jobId }, orderBy: { raisedAt: "desc" } }),
       obligations: await tx.obligation.count({ where: { jobId } }),
       timeline: await jobTimeline(tx, jobId),
+      resources: await resourceChoices(tx),
+      may: {
+        book: mayDo("bookings:write", person.roles),
+        count: mayDo("goods:count", person.roles),
+        finish: mayDo("floor:write", person.roles),
+        readQuote: mayDo("quotes:read", person.roles),
+      },
     });
   },
 });

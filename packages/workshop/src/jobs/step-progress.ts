@@ -1,4 +1,5 @@
 import type { Transaction } from "@buildproof/database";
+import { readVisits, type Visit } from "./visits";
 
 export type StepState = {
   readonly id: string;
@@ -12,6 +13,7 @@ export type StepState = {
   readonly target: number | null;
   readonly high: number | null;
   readonly signer: string;
+  readonly visit: Visit;
   /** The newest entry, when it says that the step is done; a reopened step is not. */
   readonly done: {
     readonly value: number | null;
@@ -35,6 +37,7 @@ export async function stepStates(tx: Transaction, jobId: string): Promise<readon
       },
     },
   });
+  const visits = await readVisits(tx, [...new Set(steps.map(({ operationCode }) => operationCode))]);
   return steps.map(({ entries, ...step }) => {
     const newest = entries[0];
     const { id, position, operationCode, operationName, text, kind, unit, low, target, high, signer } = step;
@@ -48,18 +51,44 @@ export async function stepStates(tx: Transaction, jobId: string): Promise<readon
             at: newest.at,
           }
         : null;
-    return { id, position, operationCode, operationName, text, kind, unit, low, target, high, signer, done };
+    const visit = visits.get(operationCode) ?? "main";
+    return {
+      id,
+      position,
+      operationCode,
+      operationName,
+      text,
+      kind,
+      unit,
+      low,
+      target,
+      high,
+      signer,
+      visit,
+      done,
+    };
   });
 }
 
-export type OperationProgress = { readonly name: string; readonly steps: number; readonly done: number };
+/** The steps that this job itself has to do: an inspection by itself is a job, beside a build it came before. */
+export function ownSteps(steps: readonly StepState[]): readonly StepState[] {
+  const main = steps.filter(({ visit }) => visit === "main");
+  return main.length > 0 ? main : steps;
+}
+
+export type OperationProgress = {
+  readonly name: string;
+  readonly visit: Visit;
+  readonly steps: number;
+  readonly done: number;
+};
 
 /** Steps done of steps there are, by operation in order of work. */
 export function progressByOperation(steps: readonly StepState[]): readonly OperationProgress[] {
-  const byName = new Map<string, { steps: number; done: number }>();
+  const byName = new Map<string, Omit<OperationProgress, "name">>();
   for (const step of steps) {
-    const seen = byName.get(step.operationName) ?? { steps: 0, done: 0 };
-    byName.set(step.operationName, { steps: seen.steps + 1, done: seen.done + (step.done ? 1 : 0) });
+    const seen = byName.get(step.operationName) ?? { visit: step.visit, steps: 0, done: 0 };
+    byName.set(step.operationName, { ...seen, steps: seen.steps + 1, done: seen.done + (step.done ? 1 : 0) });
   }
   return [...byName].map(([name, counts]) => ({ name, ...counts }));
 }

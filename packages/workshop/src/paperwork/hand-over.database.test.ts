@@ -11,6 +11,7 @@ import { demoWorkshop } from "../testing/demo-workshop";
 import { attachEvidence, LARGEST_EVIDENCE_BYTES } from "./attach-evidence";
 import { finishWork } from "./finish-work";
 import { handOver } from "./hand-over";
+import { handOverPack } from "./hand-over-pack";
 import { layOutPaperwork } from "./lay-out";
 import { readFile } from "./read-file";
 import { readHandOver } from "./read-hand-over";
@@ -276,6 +277,18 @@ describe("hand-over", () => {
     expect(new TextDecoder().decode(record.bytes)).toContain("N·m");
     const [vehicle] = await trial.sql("select odometer_km from vehicle where id = $1", [job.vehicleId]);
     expect(vehicle?.odometer_km).toBe(24_390);
+  });
+
+  test("makes a pack for the glove box, which is not there before", async () => {
+    const job = await nearlyDone("nothing");
+    const before = await trial.refused("desk", handOverPack, { jobId: job.jobId });
+    expect(before.code).toBe("not-handed-over");
+    await trial.done("desk", handOver, await given(job));
+    const once = await trial.done("technician", handOverPack, { jobId: job.jobId });
+    const twice = await trial.done("technician", handOverPack, { jobId: job.jobId });
+    expect(new TextDecoder("latin1").decode(once.bytes.subarray(0, 5))).toBe("%PDF-");
+    expect(Buffer.from(once.bytes).equals(Buffer.from(twice.bytes))).toBe(true);
+    expect((await trial.refused("gulfOwner", handOverPack, { jobId: job.jobId })).code).toBe("job-not-found");
   });
 
   test("happens once", async () => {

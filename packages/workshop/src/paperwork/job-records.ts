@@ -1,8 +1,9 @@
 import type { Transaction } from "@buildproof/database";
-import { type StepState, stepStates } from "../jobs/step-progress";
+import { ownSteps, type StepState, stepStates } from "../jobs/step-progress";
 
 /** What a job's own record says, as far as hand-over turns on it. */
 export type JobRecords = {
+  /** Of the job itself: neither of the inspection before it nor of the re-torque visit after it. */
   readonly steps: readonly StepState[];
   readonly verdict: { readonly sentence: string; readonly at: Date } | null;
   readonly openFaults: readonly { readonly id: string; readonly sentence: string }[];
@@ -19,7 +20,7 @@ export async function readJobRecords(tx: Transaction, jobId: string): Promise<Jo
     orderBy: { raisedAt: "asc" },
     select: { id: true, sentence: true },
   });
-  return { steps: await stepStates(tx, jobId), verdict, openFaults };
+  return { steps: ownSteps(await stepStates(tx, jobId)), verdict, openFaults };
 }
 
 /** How an obligation stands by the job's own record; null for those that only a file can meet. */

@@ -16,6 +16,7 @@ export const refuse = refusals({
   "record-not-uploaded": () =>
     "This is met by the job's own record, not by a file. Finish the work on the job card.",
   "already-handed-over": () => "This vehicle was handed over already; nothing more is recorded on it.",
+  "not-handed-over": () => "The pack is made when the vehicle is handed over. Hand it over first.",
   "job-stale": () => staleSentence("job"),
   "work-not-done": (d: Points) =>
     `The work is not done: ${d.points.length === 1 ? "one thing is" : `${d.points.length} things are`} open.`,

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { readSite } from "../core/site";
 import { dateInZone, isoDateOf } from "../core/site-date";
@@ -16,7 +17,7 @@ export const readHandOver = query({
   name: "paperwork.read-hand-over",
   permission: "jobs:read",
   input: z.strictObject({ jobId: z.uuid("Open the job again.") }),
-  async run({ tx, now }, { jobId }) {
+  async run({ tx, now, person }, { jobId }) {
     const job = await tx.job.findUnique({
       where: { id: jobId },
       include: {
@@ -51,6 +52,10 @@ export const readHandOver = query({
       points: standing.points,
       asksFollowUp: standing.obligations.some(({ code, met }) => code === followUpCode && !met),
       checkIn: checkIn ? { odometerKm: checkIn.odometerKm, keys: checkIn.keys } : null,
+      may: {
+        attach: mayDo("evidence:write", person.roles),
+        handOver: mayDo("hand-over:write", person.roles),
+      },
       handOver: handOver
         ? {
             at: handOver.at,

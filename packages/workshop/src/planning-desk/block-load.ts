@@ -24,6 +24,7 @@ export type JobWork = {
   readonly hours: number;
   readonly place: string;
   readonly skill: string;
+  readonly stage: string;
 };
 
 /** The operations on a job's card, in order of work. */
@@ -33,11 +34,12 @@ export async function workOf(tx: Transaction, jobId: string): Promise<readonly J
     where: { code: { in: steps.map(({ operationCode }) => operationCode) } },
     orderBy: [{ position: "asc" }, { code: "asc" }],
   });
-  return operations.map(({ code, name, hours, place, skill }) => ({
+  return operations.map(({ code, name, hours, place, skill, stage }) => ({
     code,
     name,
     hours: hours.toNumber(),
     place,
     skill,
+    stage,
   }));
 }

@@ -1,6 +1,7 @@
 import type { Transaction } from "@buildproof/database";
 import { Temporal } from "temporal-polyfill";
 import { z } from "zod";
+import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { addDays, dateInZone } from "../core/site-date";
 import { query } from "../core/use-case";
@@ -8,7 +9,9 @@ import { readGateJob } from "../jobs/gate-job";
 import { type GateCatalogue, readGateCatalogue } from "../jobs/gate-prerequisites";
 import { openPoints } from "../jobs/open-points";
 import { readGate } from "../jobs/read-gate";
+import { workOf } from "./block-load";
 import { usualHours } from "./closed-hours";
+import { resourceChoices } from "./resource-choices";
 
 const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "Choose a day, for example 2026-12-08.");
 
@@ -19,7 +22,7 @@ export const readPlan = query({
   name: "plan.read",
   permission: "jobs:read",
   input: z.strictObject({ day: isoDate.optional(), span: z.enum(["day", "week"]).default("day") }),
-  async run({ tx, now }, { day, span }) {
+  async run({ tx, now, person }, { day, span }) {
     const shared = await readGateCatalogue(tx);
     const { timeZone } = shared.site;
     const today = dateInZone(now, timeZone);
@@ -37,6 +40,8 @@ export const readPlan = query({
       days,
       resources: await resourcesWithBookings(tx, from, to),
       waiting: await waitingJobs(tx, shared, now),
+      choices: await resourceChoices(tx),
+      mayBook: mayDo("bookings:write", person.roles),
       waitingTotal: await tx.job.count({ where: { status: "waiting" } }),
     });
   },
@@ -126,7 +131,14 @@ async function waitingJobs(tx: Transaction, shared: GateCatalogue, now: Date) {
       goal: job.version.goal,
       labourHours: job.version.labourHours.toNumber(),
       dynoHours: job.version.dynoHours.toNumber(),
-      points: points.map(({ point, title, sentence, safety }) => ({ point, title, sentence, safety })),
+      work: await workOf(tx, id),
+      points: points.map(({ point, title, sentence, resolve, safety }) => ({
+        point,
+        title,
+        sentence,
+        resolve,
+        safety,
+      })),
     });
   }
   return jobs;

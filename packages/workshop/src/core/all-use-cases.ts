@@ -10,7 +10,16 @@ import { addCustomer, editCustomer, findAlike } from "../customers/save-customer
 import { addVehicle, editVehicle } from "../customers/save-vehicle";
 import { showCustomer } from "../customers/show-customer";
 import { listModels, showVehicle } from "../customers/show-vehicle";
+import { keepPhoto } from "../files/keep-photo";
 import { findEverything } from "../find/find-everything";
+import { checkIn, readCheckIn } from "../floor/check-in";
+import { startClock, stopClock } from "../floor/clock";
+import { clearFault, raiseFault } from "../floor/faults";
+import { myDay } from "../floor/my-day";
+import { readCard } from "../floor/read-card";
+import { recordStep } from "../floor/record-step";
+import { reopenStep } from "../floor/reopen-step";
+import { enterSignature, mayAskForSignature } from "../floor/sign-hold-point";
 import { changePassword, signOutEverywhere, whoAmI } from "../identity/own-account";
 import { countGoodsIn } from "../jobs/count-goods-in";
 import { jobGate } from "../jobs/gate";
@@ -57,6 +66,19 @@ export const allUseCases = [
   whoAmI,
   signOutEverywhere,
   changePassword,
+  keepPhoto,
+  checkIn,
+  readCheckIn,
+  startClock,
+  stopClock,
+  clearFault,
+  raiseFault,
+  myDay,
+  readCard,
+  recordStep,
+  reopenStep,
+  enterSignature,
+  mayAskForSignature,
   countGoodsIn,
   jobGate,
   listJobs,

@@ -24,6 +24,7 @@ export const permissions = {
   "goods:count": ["manager", "technician"],
   "bookings:write": ["manager"],
   "gate:override": ["manager"],
+  "check-in:write": ["desk", "manager", "technician"],
   "floor:read": ["manager", "technician"],
   "floor:write": ["manager", "technician"],
   "dyno:read": ["desk", "manager", "technician", "owner"],

@@ -21,7 +21,10 @@ export const readCard = query({
     if (!facts) return refuse("job-not-found");
     const { job } = facts;
     const steps = await readCardSteps(tx, jobId);
-    const raised = await tx.fault.findMany({ where: { jobId }, orderBy: { raisedAt: "desc" } });
+    const raised = await tx.fault.findMany({
+      where: { jobId },
+      orderBy: [{ raisedAt: "desc" }, { id: "desc" }],
+    });
     const people = await tx.person.findMany({ orderBy: { name: "asc" } });
     const nameOf = new Map(people.map(({ id, name }) => [id, name]));
     const pack = job.packageCode

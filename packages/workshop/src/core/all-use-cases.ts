@@ -10,6 +10,14 @@ import { addCustomer, editCustomer, findAlike } from "../customers/save-customer
 import { addVehicle, editVehicle } from "../customers/save-vehicle";
 import { showCustomer } from "../customers/show-customer";
 import { listModels, showVehicle } from "../customers/show-vehicle";
+import { admitDynoImport } from "../dyno/admit-import";
+import { countRunAgain, excludeRun } from "../dyno/exclude-run";
+import { readDynoCertificate } from "../dyno/read-certificate";
+import { recordDynoSession } from "../dyno/record-session";
+import { releaseVerdict } from "../dyno/release-verdict";
+import { showDyno } from "../dyno/show-dyno";
+import { showJobDyno } from "../dyno/show-job";
+import { showVehicleDyno } from "../dyno/show-vehicle";
 import { keepPhoto } from "../files/keep-photo";
 import { findEverything } from "../find/find-everything";
 import { checkIn, readCheckIn } from "../floor/check-in";
@@ -63,6 +71,15 @@ import type { UseCase } from "./use-case";
  * A use case that is not listed here fails that test's count.
  */
 export const allUseCases = [
+  admitDynoImport,
+  countRunAgain,
+  excludeRun,
+  readDynoCertificate,
+  recordDynoSession,
+  releaseVerdict,
+  showDyno,
+  showJobDyno,
+  showVehicleDyno,
   whoAmI,
   signOutEverywhere,
   changePassword,

@@ -1,0 +1,109 @@
+import type { Transaction } from "@buildproof/database";
+import { saturationPressure } from "@buildproof/engineering";
+import { celsius, kelvinFromCelsius } from "@buildproof/units";
+import {
+  type AbortLimit,
+  abortLimits,
+  type LimitedEngine,
+  type LimitReading,
+  worstReading,
+} from "./abort-limits";
+import { codeOf } from "./compare-sessions";
+import type { MeasuredEngine } from "./measured-engine";
+import { PAST_A_LIMIT } from "./run-to-keep";
+import { meanPoints, type SessionFigures, sessionFigures } from "./session-figures";
+import type { RunRecord, SessionRecord } from "./session-record";
+
+/** A session as the dyno page shows it. */
+export type SessionView = Omit<SessionRecord, "runs" | "vehicleId" | "buildId" | "jobId"> & {
+  readonly code: string;
+  readonly dryPressureKPa: number;
+  readonly operator: string;
+  readonly figures: SessionFigures;
+  readonly points: readonly ViewPoint[];
+  readonly runs: readonly RunView[];
+  readonly readings: readonly { readonly limit: AbortLimit; readonly reading: LimitReading | null }[];
+};
+
+export type ViewPoint = RunRecord["reduced"]["points"][number];
+
+export type RunView = {
+  readonly id: string;
+  readonly number: number;
+  readonly observedPeakKw: number;
+  readonly observedPeakNm: number;
+  readonly peakKw: number;
+  readonly peakKwAtRpm: number;
+  readonly peakNm: number;
+  readonly peakNmAtRpm: number;
+  readonly warnings: readonly string[];
+  readonly excludedBecause: string | null;
+  /** It went past an abort limit, so nobody may count it again. */
+  readonly isBarred: boolean;
+  readonly points: readonly ViewPoint[];
+};
+
+export function sessionView(
+  session: SessionRecord,
+  engine: MeasuredEngine,
+  names: ReadonlyMap<string, string>,
+): SessionView {
+  const { runs, vehicleId: _, buildId: __, jobId: ___, ...rest } = session;
+  const points = meanPoints(session);
+  return {
+    ...rest,
+    code: codeOf(session),
+    dryPressureKPa: dryPressure(session),
+    operator: names.get(session.operatorId ?? "") ?? "not recorded",
+    figures: sessionFigures(session),
+    points,
+    runs: runs.map((run) => runView(run, session.factor)),
+    readings: abortLimits(limitedEngine(engine, session)).map((limit) => ({
+      limit,
+      reading: worstReading(limit, points),
+    })),
+  };
+}
+
+/** Over this the engine is boosted, whatever the maker built. Common practice, no source. */
+const BOOSTED_KPA = 10;
+
+/** The limits follow what was measured: the same engine has others once it is blown. */
+export function limitedEngine(engine: MeasuredEngine, session: Pick<SessionRecord, "runs">): LimitedEngine {
+  const isBlown = session.runs.some(
+    ({ reduced }) => (reduced.channels.boostKPa?.greatest.value ?? 0) > BOOSTED_KPA,
+  );
+  return { ...engine, isBoosted: isBlown || engine.standardAspiration !== "natural" };
+}
+
+/** Dry air pressure as the correction takes it: the barometer less the vapour. */
+function dryPressure({ barometerKPa, airTempC, relativeHumidityPct }: SessionRecord): number {
+  return (
+    barometerKPa - (relativeHumidityPct / 100) * saturationPressure(kelvinFromCelsius(celsius(airTempC)))
+  );
+}
+
+function runView({ reduced, ...run }: RunRecord, factor: number): RunView {
+  const { peakPower, peakTorque, observedPeakPower, points } = reduced;
+  return {
+    ...run,
+    observedPeakKw: observedPeakPower.value,
+    observedPeakNm: peakTorque.value / factor,
+    peakKw: peakPower.value,
+    peakKwAtRpm: peakPower.engineRpm,
+    peakNm: peakTorque.value,
+    peakNmAtRpm: peakTorque.engineRpm,
+    isBarred: run.excludedBecause?.startsWith(PAST_A_LIMIT) ?? false,
+    points,
+  };
+}
+
+/** Names of the people who ran the dyno, by id. */
+export async function operatorNames(
+  tx: Transaction,
+  sessions: readonly Pick<SessionRecord, "operatorId">[],
+): Promise<ReadonlyMap<string, string>> {
+  const ids = [...new Set(sessions.flatMap(({ operatorId }) => operatorId ?? []))];
+  const people = await tx.person.findMany({ where: { id: { in: ids } }, select: { id: true, name: true } });
+  return new Map(people.map(({ id, name }) => [id, name]));
+}

@@ -1,0 +1,56 @@
+import type { Transaction } from "@buildproof/database";
+import type { Aspiration } from "@buildproof/engineering";
+import type { ChosenItem } from "../jobs/accepted-selection";
+import { type DynoCode, dynoCodes, type GearChoice, gears } from "./dyno-fields";
+import type { MeasuredEngine } from "./measured-engine";
+import type { SessionRecord } from "./session-record";
+
+/** What the import form starts with. The air is never proposed: yesterday's barometer is nobody's reading. */
+export type SetUpProposal = {
+  readonly code: DynoCode;
+  readonly aspiration: Aspiration;
+  readonly gear: GearChoice | null;
+  readonly rampRpmPerS: number | null;
+  readonly asksForFuel: boolean;
+};
+
+/** The group of the catalogue whose items blow. */
+const BLOWERS = "one-blower";
+
+/** The same code, gear and ramp as before, so that like is compared with like. */
+export async function proposeSetUp(
+  tx: Transaction,
+  engine: MeasuredEngine,
+  baseline: SessionRecord | null,
+  chosen: readonly ChosenItem[],
+): Promise<SetUpProposal> {
+  const isDiesel = engine.ignition === "compression";
+  return {
+    code: codeOfBaseline(baseline) ?? (isDiesel ? "UN_R85:R85" : "SAE_J1349:AUG2004"),
+    aspiration: (await hasBlower(tx, chosen)) ? "mechanical" : engine.standardAspiration,
+    gear: keyOf(gears, (words) => words === baseline?.gear),
+    rampRpmPerS: baseline?.rampRpmPerS ?? null,
+    asksForFuel: isDiesel,
+  };
+}
+
+function codeOfBaseline(baseline: SessionRecord | null): DynoCode | null {
+  return keyOf(
+    dynoCodes,
+    ({ standard, edition }) => standard === baseline?.standard && edition === baseline.edition,
+  );
+}
+
+function keyOf<Key extends string, Value>(
+  table: Readonly<Record<Key, Value>>,
+  matches: (value: Value) => boolean,
+): Key | null {
+  const keys = Object.keys(table) as Key[]; // The table has no other keys.
+  return keys.find((key) => matches(table[key])) ?? null;
+}
+
+async function hasBlower(tx: Transaction, chosen: readonly ChosenItem[]): Promise<boolean> {
+  if (chosen.length === 0) return false;
+  const group = await tx.itemGroup.findFirst({ where: { code: BLOWERS }, select: { items: true } });
+  return chosen.some(({ code }) => group?.items.includes(code) ?? false);
+}

@@ -1,8 +1,9 @@
 import { type Correction, dynoCorrection } from "@buildproof/engineering";
 import { ImpossibleInputError } from "@buildproof/units";
+import { atField } from "../core/at-field";
 import { ok, type Result } from "../core/result";
 import { type DynoSetUp, dynoCodes } from "./dyno-fields";
-import { atField, refuse } from "./dyno-refusals";
+import { refuse } from "./dyno-refusals";
 import type { MeasuredEngine } from "./measured-engine";
 
 /** The factor for runs made in this air, or why there is none. */

@@ -1,4 +1,4 @@
-import { type Refusal, refusals } from "../core/result";
+import { refusals } from "../core/result";
 
 /** What the dyno's use cases refuse, each in one sentence that says what to do next. */
 export const refuse = refusals({
@@ -35,11 +35,3 @@ export const refuse = refusals({
     "This verdict is already released on these runs. Import new runs to measure again.",
   "verdict-not-released": () => "The certificate follows the verdict. Release the verdict first.",
 });
-
-/** A refusal about one field of the form: the screen shows the sentence there. */
-export function atField<Refused extends { readonly refusal: Refusal }>(
-  field: string,
-  refused: Refused,
-): Refused {
-  return { ...refused, refusal: { ...refused.refusal, field } };
-}

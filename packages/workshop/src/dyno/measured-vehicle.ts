@@ -1,9 +1,10 @@
 import type { Transaction } from "@buildproof/database";
+import { atField } from "../core/at-field";
 import { ok, type Result } from "../core/result";
 import { jobStatusWords } from "../jobs/job-states";
 import type { JobStatus } from "../jobs/job-status";
 import type { DynoSetUp } from "./dyno-fields";
-import { atField, refuse } from "./dyno-refusals";
+import { refuse } from "./dyno-refusals";
 import { type MeasuredEngine, measuredEngine } from "./measured-engine";
 
 export type Measured = {

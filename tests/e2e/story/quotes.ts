@@ -47,7 +47,10 @@ export async function customerAcceptsTheQuote(customer: Page, story: QuoteStory)
   await customer.goto(story.customerLink ?? "");
   await expect(customer.getByRole("heading", { level: 1, name: /^Quote \d+, version \d+$/ })).toBeVisible();
   await expect(customer.getByRole("heading", { name: "What to be careful about" })).toBeVisible();
-  await customer.getByRole("checkbox", { name: /I have read quote/ }).check();
+  const agreed = customer.getByRole("checkbox", { name: /I have read quote/ });
+  await expect(agreed).not.toBeChecked();
+  await agreed.press("Space");
+  await expect(agreed).toBeChecked();
   await customer.getByLabel("Your full name").fill(story.customerName);
   await customer.getByRole("button", { name: "Accept this quote" }).click();
   await expect(customer.getByText(`${story.customerName} accepted this quote on`)).toBeVisible();

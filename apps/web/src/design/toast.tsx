@@ -26,13 +26,14 @@ const queue = new ToastQueue<Announcement>({ maxVisibleToasts: 2 });
 // WCAG 2.2 SC 2.2.1: long enough to read; anything with an undo stays until it is answered.
 const READING_TIME_MS = 7_000;
 
-/** Says in one sentence what has just happened, without taking the focus. */
-export function announce(sentence: string, options: AnnounceOptions = {}): void {
+/** Says in one sentence what has just happened, without taking the focus. Answers what takes it away again. */
+export function announce(sentence: string, options: AnnounceOptions = {}): () => void {
   const { kind = "saved", undo } = options;
-  queue.add(
+  const key = queue.add(
     undo === undefined ? { sentence, kind } : { sentence, kind, undo },
     undo === undefined && kind === "saved" ? { timeout: READING_TIME_MS } : {},
   );
+  return () => queue.close(key);
 }
 
 /** Where announcements appear; the root layout has one. */

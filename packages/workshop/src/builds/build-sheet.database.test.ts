@@ -62,6 +62,13 @@ describe("with the 2.4 L blower and nothing else", () => {
     }
   });
 
+  test("the pump upgrade leaves 18 % headroom", async () => {
+    const { findings } = await sheet();
+    const fix = findings.find(({ rule }) => rule === "high-pressure-fuel")?.fixes[0];
+    // (133 + 40) ÷ 146 − 1 of the catalogue's figures.
+    expect(Math.round((fix?.headroomAfter ?? 0) * 100)).toBe(18);
+  });
+
   test("a fix brings everything that it needs itself", async () => {
     const { findings } = await sheet();
     const fix = findings.find(({ rule }) => rule === "high-pressure-fuel")?.fixes[0];

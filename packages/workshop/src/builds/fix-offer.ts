@@ -17,6 +17,8 @@ export type FixOffer = {
   readonly dynoHours: number;
   /** Until its slowest part is here. */
   readonly leadDays: number;
+  /** For a link that is short: supply ÷ demand − 1 of that link with the fix; else null. */
+  readonly headroomAfter: number | null;
   /** Other findings that it makes worse. */
   readonly worsens: readonly string[];
 };
@@ -54,6 +56,7 @@ function offer(
     labourHours: difference(after.labourHours, ledger.labourHours),
     dynoHours: difference(after.dynoHours, ledger.dynoHours),
     leadDays: ledgerOf(catalogue, site, added).leadDays,
+    headroomAfter: null,
     worsens,
   };
 }

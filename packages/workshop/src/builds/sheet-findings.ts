@@ -1,5 +1,6 @@
 import {
   type CapacityUse,
+  capacityUse,
   checkPrerequisites,
   type Finding,
   fixesFor,
@@ -78,7 +79,17 @@ function fixesOf(
   const codes = build.chosen.map(({ code }) => code);
   const options = { barred: build.barred, limit: FIXES_LOOKED_AT };
   const fixes = fixesFor(build.model, codes, build.facts, finding, options);
-  return bestOffers(fixes.map((fix) => offerOfFix(build, fix)));
+  return bestOffers(
+    fixes.map((fix) => ({
+      ...offerOfFix(build, fix),
+      headroomAfter: headroomWith(build, finding.rule, fix.add),
+    })),
+  );
+}
+
+function headroomWith(build: CheckedBuild, rule: string, add: readonly string[]): number | null {
+  const codes = [...build.chosen.map(({ code }) => code), ...add];
+  return capacityUse(build.model, codes).find((use) => use.rule === rule)?.headroom ?? null;
 }
 
 function systemOf(finding: Finding, rule: CatalogueRule | undefined, situation: Situation): SystemCode {

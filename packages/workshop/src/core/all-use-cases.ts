@@ -4,6 +4,7 @@ import { listBuilds } from "../builds/list-builds";
 import { recordInspection } from "../builds/record-inspection";
 import { showSheet } from "../builds/show-sheet";
 import { startBuild } from "../builds/start-build";
+import { customersToChoose } from "../customers/choose-customer";
 import { listCustomers } from "../customers/list-customers";
 import { lookUpVin } from "../customers/look-up-vin";
 import { addCustomer, editCustomer, findAlike } from "../customers/save-customer";
@@ -119,6 +120,7 @@ export const allUseCases = [
   recordInspection,
   showSheet,
   startBuild,
+  customersToChoose,
   listCustomers,
   lookUpVin,
   addCustomer,

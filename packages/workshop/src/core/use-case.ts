@@ -34,6 +34,9 @@ export type UseCase<Schema extends z.ZodType = z.ZodType, Value = unknown> = {
   run(work: Work, input: z.output<Schema>): Promise<Result<Value>>;
 };
 
+/** What a use case answers when it is not refused. */
+export type ValueOf<Case> = Case extends UseCase<infer _, infer Value> ? Value : never;
+
 type PersonUseCase<Schema extends z.ZodType, Value> = Omit<UseCase<Schema, Value>, "run" | "writes"> & {
   run(work: PersonWork, input: z.output<Schema>): Promise<Result<Value>>;
 };

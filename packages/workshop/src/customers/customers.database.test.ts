@@ -69,6 +69,15 @@ describe("a customer", () => {
     expect(customers).toEqual([]);
   });
 
+  test("shows a technician no quotes", async () => {
+    const [row] = await trial.sql("select customer_id from quote limit 1");
+    const owner = String(row?.customer_id);
+    const desk = await trial.done("desk", showCustomer, { customerId: owner });
+    const technician = await trial.done("technician", showCustomer, { customerId: owner });
+    expect(desk.quotes.length).toBeGreaterThan(0);
+    expect(technician.quotes).toEqual([]);
+  });
+
   test("is not a technician's to add", async () => {
     expect((await trial.refused("technician", addCustomer, contact)).code).toBe("not-allowed");
   });

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
@@ -10,7 +11,7 @@ export const showCustomer = query({
   name: "customers.show",
   permission: "customers:read",
   input: z.strictObject({ customerId: z.uuid("Open the customer from the list.") }),
-  async run({ tx }, { customerId }) {
+  async run({ tx, person }, { customerId }) {
     const row = await tx.customer.findUnique({
       where: { id: customerId },
       include: {
@@ -47,7 +48,8 @@ export const showCustomer = query({
         goal: build.goal,
         plate: build.vehicle.plate,
       })),
-      quotes: row.quotes.map((quote) => quoteLine(quote)),
+      /** Money is for those who read quotes. */
+      quotes: mayDo("quotes:read", person.roles) ? row.quotes.map((quote) => quoteLine(quote)) : [],
       jobs: row.jobs.map((job) => ({
         id: job.id,
         number: job.number,

@@ -1,0 +1,49 @@
+"use client";
+
+import type { ShownSheet } from "@buildproof/workshop";
+import { Columns, Page, Stack } from "@/design/sheet";
+import { InspectionSection } from "./inspection-section";
+import { LedgerSection } from "./ledger-section";
+import { OvertakenNotice } from "./overtaken-notice";
+import { SheetChain } from "./sheet-chain";
+import { SheetHeadOfBuild } from "./sheet-head-of-build";
+import { SystemRow } from "./system-row";
+import { SheetProvider } from "./use-sheet";
+
+interface BuildSheetProps {
+  readonly sheet: ShownSheet;
+  readonly quote: { readonly id: string; readonly number: number } | null;
+  readonly mayWrite: boolean;
+  readonly mayInspect: boolean;
+}
+
+/** The build sheet: systems down the page, and beside them what follows from what is chosen. */
+export function BuildSheet({ sheet, quote, mayWrite, mayInspect }: BuildSheetProps) {
+  return (
+    <SheetProvider buildId={sheet.id} revision={sheet.revision} mayWrite={mayWrite}>
+      <Page>
+        <SheetHeadOfBuild sheet={sheet} quote={quote} />
+        <OvertakenNotice />
+        <Columns>
+          <section aria-label="What is chosen">
+            {sheet.systems.map((system) => (
+              <SystemRow
+                key={system.code}
+                system={system}
+                buildId={sheet.id}
+                revision={sheet.revision}
+                currency={sheet.site.currency}
+                vehicleId={sheet.vehicle.id}
+              />
+            ))}
+          </section>
+          <Stack>
+            <SheetChain sheet={sheet} />
+            <LedgerSection sheet={sheet} />
+            <InspectionSection sheet={sheet} mayInspect={mayInspect} />
+          </Stack>
+        </Columns>
+      </Page>
+    </SheetProvider>
+  );
+}

@@ -1,0 +1,108 @@
+"use client";
+
+import { Button } from "@/design/button";
+import { Dialog } from "@/design/dialog";
+import { ActionForm } from "@/design/forms/action-form";
+import { SubmitButton } from "@/design/forms/submit-button";
+import { Money } from "@/design/money";
+import { NumberField } from "@/design/number-field";
+import { setQuantityAction } from "./actions";
+import { daysText, hoursText } from "./build-words";
+import { removing } from "./sheet-change";
+import type { SheetSystem } from "./system-row";
+import { useSheet } from "./use-sheet";
+
+type Line = SheetSystem["chosen"][number];
+
+/** Work and duties are chosen or not; only things come in pieces. */
+const countable = new Set(["part", "kit", "consumable"]);
+
+interface ChosenLineProps {
+  readonly line: Line;
+  readonly buildId: string;
+  readonly revision: number;
+  readonly currency: string;
+}
+
+/** An item of the build with its price and hours. */
+export function ChosenLine({ line, buildId, revision, currency }: ChosenLineProps) {
+  const { mayWrite, change } = useSheet();
+  return (
+    <li className="flex flex-wrap items-center gap-x-4 gap-y-0 py-0.5">
+      <div className="grow basis-60" tabIndex={-1} data-item={line.code}>
+        <span className="font-semibold">{line.name}</span>
+        <span className="sentence-note">{detailsOf(line)}</span>
+      </div>
+      <span>
+        {line.grossMinor === 0 ? (
+          <span className="fine">by hours</span>
+        ) : (
+          <Money minor={line.grossMinor} currency={currency} />
+        )}
+      </span>
+      <span className="figure min-w-16 text-end">
+        {line.labourHours + line.dynoHours === 0 ? "" : hoursText(line.labourHours + line.dynoHours)}
+      </span>
+      {mayWrite && (
+        <span className="flex gap-2 no-print">
+          {countable.has(line.kind) && <Quantity line={line} buildId={buildId} revision={revision} />}
+          <Button
+            variant="plain"
+            aria-label={`Remove ${line.name}`}
+            onPress={() => change(`${line.name} removed`, removing([line.code]))}
+          >
+            Remove
+          </Button>
+        </span>
+      )}
+    </li>
+  );
+}
+
+function detailsOf(line: Line): string {
+  return [
+    line.quantity > 1 ? `${line.quantity} pieces` : "",
+    line.maker === "workshop" ? "" : line.maker,
+    line.leadDays === 0 ? "" : `here in ${daysText(line.leadDays)}`,
+    line.returnable || line.grossMinor === 0 ? "" : "cannot go back",
+    line.fits ? "" : "does not fit this model",
+  ]
+    .filter((part) => part !== "")
+    .join(" · ");
+}
+
+interface QuantityProps {
+  readonly line: Line;
+  readonly buildId: string;
+  readonly revision: number;
+}
+
+function Quantity({ line, buildId, revision }: QuantityProps) {
+  return (
+    <Dialog
+      title={`Quantity of ${line.name}`}
+      trigger={
+        <Button variant="plain" aria-label={`Quantity of ${line.name}: ${line.quantity}`}>
+          {line.quantity} ×
+        </Button>
+      }
+    >
+      {(close) => (
+        <ActionForm action={setQuantityAction} label="Quantity" onSaved={close}>
+          <input type="hidden" name="buildId" value={buildId} />
+          <input type="hidden" name="revision" value={revision} />
+          <input type="hidden" name="code" value={line.code} />
+          <NumberField
+            name="quantity"
+            label="Quantity"
+            defaultValue={String(line.quantity)}
+            unit="pieces"
+            isWhole
+            isRequired
+          />
+          <SubmitButton pendingLabel="Saving">Save</SubmitButton>
+        </ActionForm>
+      )}
+    </Dialog>
+  );
+}

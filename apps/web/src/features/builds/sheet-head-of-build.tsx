@@ -1,0 +1,94 @@
+"use client";
+
+import type { ShownSheet } from "@buildproof/workshop";
+import Link from "next/link";
+import { Button, ButtonLink } from "@/design/button";
+import { momentText } from "@/design/moment-text";
+import { Select } from "@/design/select";
+import { SheetHead } from "@/design/sheet";
+import { fuelText, kilometres } from "../customers/vehicle-words";
+import { dateText } from "./build-words";
+import { EditGoal } from "./edit-goal";
+import { QuoteThis } from "./quote-this";
+import { useSheet } from "./use-sheet";
+
+interface SheetHeadOfBuildProps {
+  readonly sheet: ShownSheet;
+  readonly quote: { readonly id: string; readonly number: number } | null;
+}
+
+/** Vehicle, wish and state of the build, and what can be done with the whole of it. */
+export function SheetHeadOfBuild({ sheet, quote }: SheetHeadOfBuildProps) {
+  const { vehicle, customer, site } = sheet;
+  const { mayWrite } = useSheet();
+  return (
+    <>
+      <SheetHead
+        title={[vehicle.modelName, vehicle.plate].filter((part) => part !== "").join(" · ")}
+        lead={
+          <>
+            Build {sheet.number} for <Link href={`/customers/${customer.id}`}>{customer.name}</Link>:{" "}
+            {sheet.goal}
+          </>
+        }
+        actions={
+          <>
+            <ButtonLink href={`/builds/${sheet.id}/print`}>Print</ButtonLink>
+            {mayWrite && <EditGoal sheet={sheet} />}
+            {mayWrite && <QuoteThis buildId={sheet.id} quote={quote} />}
+          </>
+        }
+        facts={[
+          { label: "Vehicle", value: <Link href={`/vehicles/${vehicle.id}`}>{vehicle.vin}</Link> },
+          { label: "Odometer", value: kilometres(vehicle.odometerKm) },
+          { label: "Fuel", value: fuelText(vehicle.fuelKind, vehicle.fuelOctane) },
+          { label: "Used for", value: vehicle.uses.length > 0 ? vehicle.uses.join(", ") : "not recorded" },
+          { label: "Wanted by", value: sheet.wantedBy ? dateText(sheet.wantedBy) : "no day given" },
+          { label: "Sheet", value: <SavedWords at={sheet.savedAt} timeZone={site.timeZone} /> },
+        ]}
+      />
+      {mayWrite && <SheetTools sheet={sheet} />}
+    </>
+  );
+}
+
+function SavedWords({ at, timeZone }: { readonly at: Date; readonly timeZone: string }) {
+  const { isSaving } = useSheet();
+  return (
+    <span aria-live="polite">{isSaving ? "saving …" : `saved ${momentText(at, timeZone, "time")}`}</span>
+  );
+}
+
+function SheetTools({ sheet }: { readonly sheet: ShownSheet }) {
+  const { change, undo, redo, undoWords, redoWords } = useSheet();
+  return (
+    <div className="no-print flex flex-wrap items-end justify-between gap-4">
+      <div className="w-full max-w-sm">
+        <Select
+          label="Package"
+          value={sheet.packageCode ?? "none"}
+          options={[
+            { id: "none", label: "No package" },
+            ...sheet.packages.map(({ code, name, outcome }) => ({ id: code, label: name, note: outcome })),
+          ]}
+          onChange={(code) => {
+            const chosen = sheet.packages.find((each) => each.code === code);
+            if ((chosen?.code ?? null) === sheet.packageCode) return;
+            change(chosen ? `Package ${chosen.name} chosen` : "Package left", {
+              kind: "package",
+              packageCode: chosen?.code ?? null,
+            });
+          }}
+        />
+      </div>
+      <div className="form-actions">
+        <Button isDisabled={undoWords === null} onPress={undo}>
+          Undo{undoWords === null ? "" : `: ${undoWords}`}
+        </Button>
+        <Button isDisabled={redoWords === null} onPress={redo}>
+          Redo{redoWords === null ? "" : `: ${redoWords}`}
+        </Button>
+      </div>
+    </div>
+  );
+}

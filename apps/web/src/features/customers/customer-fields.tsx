@@ -1,0 +1,39 @@
+import { TextField } from "@/design/text-field";
+
+interface CustomerFieldsProps {
+  readonly customer?: {
+    readonly name: string;
+    readonly phone: string;
+    readonly email: string;
+    readonly address: string;
+    readonly notes: string;
+  };
+}
+
+/** What is asked of a customer. */
+export function CustomerFields({ customer }: CustomerFieldsProps) {
+  return (
+    <>
+      <TextField name="name" label="Name" defaultValue={customer?.name ?? ""} autoComplete="off" isRequired />
+      <div className="form-row">
+        <TextField
+          name="phone"
+          label="Telephone"
+          type="tel"
+          defaultValue={customer?.phone ?? ""}
+          autoComplete="off"
+          help="Telephone or e-mail, at least one."
+        />
+        <TextField
+          name="email"
+          label="E-mail"
+          type="email"
+          defaultValue={customer?.email ?? ""}
+          autoComplete="off"
+        />
+      </div>
+      <TextField name="address" label="Address" defaultValue={customer?.address ?? ""} autoComplete="off" />
+      <TextField name="notes" label="Notes" lines={3} defaultValue={customer?.notes ?? ""} />
+    </>
+  );
+}

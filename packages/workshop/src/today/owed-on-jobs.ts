@@ -1,5 +1,9 @@
 import type { Transaction } from "@buildproof/database";
 import { dateInZone, daysBetween } from "../core/site-date";
+import { readGateJob } from "../jobs/gate-job";
+import { readGateCatalogue } from "../jobs/gate-prerequisites";
+import { openPoints } from "../jobs/open-points";
+import { readGate } from "../jobs/read-gate";
 import { clockWords, inDays, type Moment, type Owed, vehicleOf } from "./owed";
 
 /** Faults that wait for a decision, hand-overs that are held up, vehicles ready, jobs not yet booked. */
@@ -63,19 +67,41 @@ async function held(tx: Transaction, { today, site }: Moment): Promise<readonly 
   });
 }
 
-async function waiting(tx: Transaction, { today, site }: Moment): Promise<readonly Owed[]> {
+/** The gate of each is read whole, so only the longest waiting are told one by one. */
+const MOST_WAITING = 25;
+
+async function waiting(tx: Transaction, { now, today, site }: Moment): Promise<readonly Owed[]> {
   const rows = await tx.job.findMany({
     where: { status: "waiting" },
     include: withNames,
     orderBy: { createdAt: "asc" },
+    take: MOST_WAITING,
   });
-  return rows.map((job) => {
-    const days = daysBetween(today, dateInZone(job.createdAt, site.timeZone));
-    return {
+  if (rows.length === 0) return [];
+  const catalogue = await readGateCatalogue(tx);
+  const owed: Owed[] = [];
+  for (const row of rows) {
+    const job = await readGateJob(tx, row.id);
+    if (!job) continue;
+    const open = openPoints(await readGate(tx, catalogue, job, { now }));
+    const days = daysBetween(today, dateInZone(row.createdAt, site.timeZone));
+    owed.push({
       kind: "waiting",
-      sentence: `Job ${job.number}, ${vehicleOf(job)}, was accepted ${inDays(days)} and is not booked yet.`,
-      since: job.createdAt.toISOString(),
-      action: { label: "See what it waits for", place: "gate", id: job.id },
-    };
-  });
+      sentence: `Job ${row.number}, ${vehicleOf(row)}, accepted ${inDays(days)}, ${waitsFor(open.length)}.`,
+      since: row.createdAt.toISOString(),
+      action: {
+        label: open.length === 0 ? "Book it" : "See what it waits for",
+        place: "gate",
+        id: row.id,
+      },
+    });
+  }
+  return owed;
+}
+
+function waitsFor(points: number): string {
+  if (points === 0) return "can be booked: every point of its gate is met";
+  return points === 1
+    ? "is not booked yet: 1 point of its gate is open"
+    : `is not booked yet: ${points} points of its gate are open`;
 }

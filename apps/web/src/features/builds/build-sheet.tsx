@@ -1,7 +1,7 @@
 "use client";
 
 import type { ShownSheet } from "@buildproof/workshop";
-import { Columns, Page, Stack } from "@/design/sheet";
+import { Page, Stack } from "@/design/sheet";
 import { InspectionSection } from "./inspection-section";
 import { LedgerSection } from "./ledger-section";
 import { OvertakenNotice } from "./overtaken-notice";
@@ -24,7 +24,7 @@ export function BuildSheet({ sheet, quote, mayWrite, mayInspect }: BuildSheetPro
       <Page>
         <SheetHeadOfBuild sheet={sheet} quote={quote} />
         <OvertakenNotice />
-        <Columns>
+        <div className="grid gap-8 xl:grid-cols-[minmax(0,1.15fr)_minmax(0,1fr)]">
           <section aria-label="What is chosen">
             {sheet.systems.map((system) => (
               <SystemRow
@@ -42,7 +42,7 @@ export function BuildSheet({ sheet, quote, mayWrite, mayInspect }: BuildSheetPro
             <LedgerSection sheet={sheet} />
             <InspectionSection sheet={sheet} mayInspect={mayInspect} />
           </Stack>
-        </Columns>
+        </div>
       </Page>
     </SheetProvider>
   );

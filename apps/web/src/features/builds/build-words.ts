@@ -11,7 +11,7 @@ export function hoursText(hours: number): string {
 export function offerText(offer: FixOffer, currency: string): string {
   return [
     moneyText(offer.grossMinor, currency, offer.grossMinor < 0),
-    offer.labourHours === 0 && offer.dynoHours !== 0 ? "" : hoursText(offer.labourHours),
+    offer.labourHours === 0 ? "" : hoursText(offer.labourHours),
     offer.dynoHours === 0 ? "" : `dyno ${hoursText(offer.dynoHours)}`,
     offer.leadDays === 0 ? "" : daysText(offer.leadDays),
   ]

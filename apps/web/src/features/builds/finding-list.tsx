@@ -22,9 +22,11 @@ export function FindingList({ findings, system, currency, vehicleId }: FindingLi
           <div>
             <strong>{finding.headline}</strong>
             <span className="sentence-note">
-              {finding.because} ({finding.source}
-              {finding.safety ? "; a safety point, never waived" : ""})
+              {finding.because} <i>{sourceWords(finding)}</i>
             </span>
+            {finding.fixes.map((fix) => (
+              <FixWords key={fixKey(fix)} fix={fix} isOnly={finding.fixes.length === 1} />
+            ))}
             {finding.remedy && <span className="sentence-note">{finding.remedy.sentence}</span>}
           </div>
           <Fixes finding={finding} currency={currency} vehicleId={vehicleId} />
@@ -32,6 +34,11 @@ export function FindingList({ findings, system, currency, vehicleId }: FindingLi
       ))}
     </ul>
   );
+}
+
+function sourceWords({ safety, source }: SheetFinding): string {
+  const said = `${source.charAt(0).toUpperCase()}${source.slice(1)}.`;
+  return safety ? `A safety point. ${said}` : said;
 }
 
 interface FixesProps {
@@ -89,9 +96,20 @@ export function FixButton({ fix, isOnly, currency }: FixButtonProps) {
 }
 
 function addWords(fix: FixOffer): string {
-  const [first, ...more] = fix.add;
-  if (more.length === 0) return "Add";
-  return `Add ${first?.name ?? ""} and ${more.length} that go with it`;
+  if (fix.add.length < 2) return "Add";
+  return fix.add.length === 2 ? "Add both" : `Add all ${fix.add.length}`;
+}
+
+/** What a fix of several parts brings; one alone is named in the headline already. */
+function FixWords({ fix, isOnly }: { readonly fix: FixOffer; readonly isOnly: boolean }) {
+  if (fix.add.length < 2 && isOnly) return null;
+  if (fix.add.length === 0) return null;
+  const prefix = isOnly ? "Brings" : `${fix.labels.join(", ")}:`;
+  return (
+    <span className="sentence-note">
+      {prefix} {listedNames(fix.add)}
+    </span>
+  );
 }
 
 function fixKey(fix: FixOffer): string {

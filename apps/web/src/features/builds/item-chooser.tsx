@@ -30,13 +30,13 @@ export function ItemChooser({ system, currency, onChosen }: ItemChooserProps) {
     ...(choice.excludedBecause === null ? {} : { refusedBecause: choice.excludedBecause }),
   }));
   return (
-    <div className="no-print max-w-md">
+    <div className="no-print max-w-md [&_.field-label]:sr-only">
       <ComboBox
         // Emptied once a choice is made, for the next one.
         key={count}
         label={`Add to ${system.name.toLowerCase()}`}
         options={options}
-        placeholder="Type a few letters"
+        placeholder={`Add to ${system.name.toLowerCase()}`}
         onChange={(code) => {
           const choice = system.choices.find((each) => each.code === code);
           if (!choice) return;

@@ -46,12 +46,8 @@ export function ChosenLine({ line, buildId, revision, currency }: ChosenLineProp
       {mayWrite && (
         <span className="flex gap-2 no-print">
           {countable.has(line.kind) && <Quantity line={line} buildId={buildId} revision={revision} />}
-          <Button
-            variant="plain"
-            aria-label={`Remove ${line.name}`}
-            onPress={() => change(`${line.name} removed`, removing([line.code]))}
-          >
-            Remove
+          <Button variant="plain" onPress={() => change(`${line.name} removed`, removing([line.code]))}>
+            Remove<span className="visually-hidden"> {line.name}</span>
           </Button>
         </span>
       )}
@@ -82,8 +78,8 @@ function Quantity({ line, buildId, revision }: QuantityProps) {
     <Dialog
       title={`Quantity of ${line.name}`}
       trigger={
-        <Button variant="plain" aria-label={`Quantity of ${line.name}: ${line.quantity}`}>
-          {line.quantity} ×
+        <Button variant="plain">
+          {line.quantity} ×<span className="visually-hidden"> {line.name}, change the quantity</span>
         </Button>
       }
     >

@@ -77,7 +77,6 @@ export function FixButton({ fix, isOnly, currency }: FixButtonProps) {
   const prefix = isOnly || fix.labels.length === 0 ? "" : `${fix.labels.join(", ")}: `;
   return (
     <Button
-      aria-label={`${prefix}${isRemoval ? "Remove" : "Add"} ${names} · ${offerText(fix, currency)}`}
       onPress={() =>
         change(words, {
           kind: "items",
@@ -89,7 +88,8 @@ export function FixButton({ fix, isOnly, currency }: FixButtonProps) {
       <span className="text-start">
         {prefix}
         {isRemoval ? `Remove ${names}` : addWords(fix)}
-        <span className="sentence-note">{offerText(fix, currency)}</span>
+        {!isRemoval && <span className="visually-hidden"> {names}</span>}
+        <span className="sentence-note"> {offerText(fix, currency)}</span>
       </span>
     </Button>
   );

@@ -51,9 +51,7 @@ export async function deskStartsTheBuild(desk: Page, story: DeskStory): Promise<
 
 /** On the build sheet: chooses the larger blower and is told at once what it asks for. */
 export async function deskChoosesTheBlower(desk: Page): Promise<void> {
-  const chooser = desk.getByRole("combobox", { name: "Add to air" });
-  await chooser.fill("2.4");
-  await desk.getByRole("option", { name: /Blower kit 2\.4 L\/rev/ }).click();
+  await addItem(desk, "air", "2.4 L");
 
   const fuel = desk.getByRole("list", { name: "Missing or short in Fuel" });
   await expect(fuel).toContainText("High-pressure fuel pump: short by 9 % (asked 146 of 133 kg/h)");
@@ -112,6 +110,19 @@ export async function deskQuotesTheBuild(desk: Page, story: DeskStory): Promise<
   if (desk.url() !== story.buildUrl) await desk.goto(story.buildUrl ?? "");
   await desk.getByRole("button", { name: "Quote this" }).click();
   await expect(desk.getByRole("heading", { level: 1, name: /^Quote \d+/ })).toBeVisible();
+}
+
+/** Adds to a system of the sheet the item whose name holds what is typed. */
+export async function addItem(page: Page, system: string, typed: string): Promise<void> {
+  const chooser = page.getByRole("combobox", { name: `Add to ${system}` });
+  // A page that scrolls closes an open list: first to its place, then type.
+  await chooser.scrollIntoViewIfNeeded();
+  await chooser.click();
+  await chooser.pressSequentially(typed);
+  await page
+    .getByRole("option", { name: new RegExp(typed, "i") })
+    .first()
+    .click();
 }
 
 /** Picks an entry of a list by its beginning. */

@@ -90,7 +90,9 @@ test("of two people at one sheet the second is told, sees the first's change, an
   await expect(page.getByRole("list", { name: "Chosen in Exhaust" })).toBeVisible();
 
   await addItem(manager, "appearance", "Dark trim");
-  await expect(manager.getByRole("alert")).toContainText("Somebody else changed this build sheet");
+  await expect(
+    manager.getByRole("alert").filter({ hasText: "Somebody else changed this build sheet" }),
+  ).toBeVisible();
   await expect(manager.getByRole("list", { name: "Chosen in Exhaust" })).toContainText("Cat-back");
   await checkAccessibility(manager);
   await manager.getByRole("button", { name: "Do it on the newer sheet" }).click();

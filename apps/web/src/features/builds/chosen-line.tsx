@@ -9,7 +9,7 @@ import { NumberField } from "@/design/number-field";
 import { setQuantityAction } from "./actions";
 import { daysText, hoursText } from "./build-words";
 import { removing } from "./sheet-change";
-import type { SheetSystem } from "./system-row";
+import type { SheetSystem } from "./sheet-system";
 import { useSheet } from "./use-sheet";
 
 type Line = SheetSystem["chosen"][number];

@@ -5,7 +5,7 @@ import { ComboBox } from "@/design/combo-box";
 import { moneyText } from "@/design/money-text";
 import type { Option } from "@/design/options";
 import { adding } from "./sheet-change";
-import type { SheetSystem } from "./system-row";
+import type { SheetSystem } from "./sheet-system";
 import { useSheet } from "./use-sheet";
 
 interface ItemChooserProps {

@@ -1,14 +1,12 @@
 "use client";
 
-import type { ShownSheet } from "@buildproof/workshop";
 import { useEffect, useRef } from "react";
 import { SheetRow } from "@/design/sheet";
 import { ChosenLine } from "./chosen-line";
 import { FindingList } from "./finding-list";
 import { ItemChooser } from "./item-chooser";
+import type { SheetSystem } from "./sheet-system";
 import { useSheet } from "./use-sheet";
-
-export type SheetSystem = ShownSheet["systems"][number];
 
 interface SystemRowProps {
   readonly system: SheetSystem;

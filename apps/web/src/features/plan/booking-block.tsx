@@ -25,7 +25,7 @@ export function BookingBlock({ block, resources, listId, onChange, onRemove }: B
   const label = kindWords[kind];
   return (
     <fieldset className="booking-block" data-unused={resourceId === "" || undefined}>
-      <legend className="visually-hidden">{`${label} ${Number(key) + 1}`}</legend>
+      <legend className="visually-hidden">{`Block ${Number(key) + 1}: ${label.toLowerCase()}`}</legend>
       <input type="hidden" name={`resourceId.${key}`} value={resourceId} readOnly />
       <Select
         label={label}
@@ -66,7 +66,7 @@ export function BookingBlock({ block, resources, listId, onChange, onRemove }: B
       </div>
       {onRemove && (
         <div className="booking-block-remove">
-          <Button variant="plain" onPress={onRemove} aria-label={`Remove ${label} ${Number(key) + 1}`}>
+          <Button variant="plain" onPress={onRemove} aria-label={`Remove block ${Number(key) + 1}`}>
             Remove
           </Button>
         </div>

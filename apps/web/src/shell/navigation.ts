@@ -20,6 +20,7 @@ const places: readonly Place[] = [
   { href: "/plan", title: "Plan", roles: ["desk", "manager", "owner"] },
   { href: "/dyno", title: "Dyno", roles: ["manager", "technician", "owner"] },
   { href: "/owner", title: "Owner", roles: ["owner"] },
+  { href: "/people", title: "People", roles: ["owner"] },
 ];
 
 export function destinationsFor(roles: readonly Role[]): readonly Destination[] {

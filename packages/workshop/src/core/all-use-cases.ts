@@ -29,6 +29,12 @@ import { readCard } from "../floor/read-card";
 import { recordStep } from "../floor/record-step";
 import { reopenStep } from "../floor/reopen-step";
 import { enterSignature, mayAskForSignature } from "../floor/sign-hold-point";
+import { addPerson } from "../identity/add-person";
+import { changePerson } from "../identity/change-person";
+import { endSessions } from "../identity/end-sessions";
+import { getPerson } from "../identity/get-person";
+import { givePassword } from "../identity/give-password";
+import { listPeople } from "../identity/list-people";
 import { changePassword, signOutEverywhere, whoAmI } from "../identity/own-account";
 import { countGoodsIn } from "../jobs/count-goods-in";
 import { jobGate } from "../jobs/gate";
@@ -97,6 +103,12 @@ export const allUseCases = [
   reopenStep,
   enterSignature,
   mayAskForSignature,
+  addPerson,
+  changePerson,
+  endSessions,
+  getPerson,
+  givePassword,
+  listPeople,
   countGoodsIn,
   jobGate,
   listJobs,

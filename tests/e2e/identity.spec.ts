@@ -136,7 +136,10 @@ test("the session's cookie is out of reach of scripts and ends with the working 
   expect(hoursLeft).toBeLessThan(12.1);
 });
 
-test("a session that was tampered with, or has run out, leads to the door", async ({ openAs, expectConsoleError }) => {
+test("a session that was tampered with, or has run out, leads to the door", async ({
+  openAs,
+  expectConsoleError,
+}) => {
   // In development the browser repeats what the server logs.
   expectConsoleError(/JWT_SESSION_ERROR/);
   const desk = await openAs("desk");

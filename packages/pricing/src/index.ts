@@ -1,6 +1,8 @@
 export { labour } from "./labour/labour";
 export type { AccessWork, Labour, LabourPlan, Operation } from "./labour/labour-plan";
 export { margin } from "./margin/margin";
+export { priceForMargin } from "./margin/price-for-margin";
+export { type Spread, spread } from "./margin/spread";
 export { type Deposit, type DepositTerms, depositFor } from "./quote/deposit-for";
 export {
   type Jurisdiction,

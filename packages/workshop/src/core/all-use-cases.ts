@@ -41,6 +41,12 @@ import { jobGate } from "../jobs/gate";
 import { listJobs } from "../jobs/list-jobs";
 import { readJob } from "../jobs/read-job";
 import { stopJob } from "../jobs/stop-job";
+import { exportMargins } from "../owner/export-margins";
+import { jobMargin } from "../owner/job-margin";
+import { marginsByPackage } from "../owner/margins-by-package";
+import { packageMargin } from "../owner/package-margin";
+import { packageStep } from "../owner/package-step";
+import { recordCost } from "../owner/record-cost";
 import { attachEvidence } from "../paperwork/attach-evidence";
 import { finishWork } from "../paperwork/finish-work";
 import { handOver } from "../paperwork/hand-over";
@@ -165,4 +171,10 @@ export const allUseCases = [
   revokeLink,
   showQuote,
   takeBuildAgain,
+  exportMargins,
+  jobMargin,
+  marginsByPackage,
+  packageMargin,
+  packageStep,
+  recordCost,
 ] as unknown as readonly UseCase[]; // Each takes its own input; the table only asks names and permissions.

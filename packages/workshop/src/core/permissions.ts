@@ -32,6 +32,7 @@ export const permissions = {
   "evidence:write": ["desk", "manager", "owner"],
   "hand-over:write": ["desk", "manager", "owner"],
   "margins:read": ["owner"],
+  "margins:write": ["owner"],
   "people:write": ["owner"],
 } as const satisfies Record<string, readonly (Role | "customer")[]>;
 

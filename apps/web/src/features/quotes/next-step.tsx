@@ -41,28 +41,13 @@ function Step({ quote }: { readonly quote: ShownQuote }): ReactNode {
 
 function DraftStep({ quote }: { readonly quote: ShownQuote }) {
   const { shown, may, versions } = quote;
-  const seen = { versionId: shown.id, revision: shown.revision };
-  const points = shown.open?.points ?? [];
+  const { id: versionId, revision, versionNo, open } = shown;
+  const seen = { versionId, revision };
   return (
     <div className="grid gap-4">
-      {points.length === 0 ? (
-        <p>Nothing is open. Read it once more, then issue it: from then on it does not change.</p>
-      ) : (
-        <>
-          <p>
-            {points.length === 1 ? "One point is open" : `${points.length} points are open`} before this
-            version can be issued:
-          </p>
-          <ul className="list-disc pl-5 grid gap-1">
-            {points.map((point) => (
-              <li key={point}>{point}</li>
-            ))}
-          </ul>
-        </>
-      )}
-      {shown.open?.isBuildChanged && may.write && <TakeBuildAgainForm {...seen} />}
-      {may.issue && <IssueForm {...seen} versionNo={shown.versionNo} />}
-      {may.write && versions.length > 1 && <DiscardDraftForm {...seen} versionNo={shown.versionNo} />}
+      {may.issue && <IssueForm {...seen} versionNo={versionNo} points={open?.points ?? []} />}
+      {open?.isBuildChanged && may.write && <TakeBuildAgainForm {...seen} />}
+      {may.write && versions.length > 1 && <DiscardDraftForm {...seen} versionNo={versionNo} />}
     </div>
   );
 }

@@ -83,8 +83,10 @@ function QuoteHead({ quote }: { readonly quote: ShownQuote }) {
         },
         { label: "Build", value: <Link href={`/builds/${quote.build.id}`}>{quote.build.number}</Link> },
         { label: "Workshop hours", value: shown.hours.labour },
-        { label: "Shared work saved", value: `${shown.hours.saved} h` },
-        { label: "Dyno hours", value: shown.hours.dyno },
+        ...(shown.hours.saved === "0"
+          ? []
+          : [{ label: "Shared work saved", value: `${shown.hours.saved} h` }]),
+        ...(shown.hours.dyno === "0" ? [] : [{ label: "Dyno hours", value: shown.hours.dyno }]),
       ]}
     />
   );

@@ -3,13 +3,7 @@
 import { ActionForm } from "@/design/forms/action-form";
 import { useFormState } from "@/design/forms/form-context";
 import { SubmitButton } from "@/design/forms/submit-button";
-import {
-  discardDraftAction,
-  draftFromBuildAction,
-  issueAction,
-  makeVersionAction,
-  takeBuildAgainAction,
-} from "./actions";
+import { discardDraftAction, issueAction, makeVersionAction, takeBuildAgainAction } from "./actions";
 import { HiddenVersion } from "./hidden-version";
 
 interface Seen {
@@ -93,24 +87,6 @@ export function DiscardDraftForm({ versionNo, ...seen }: Seen & { readonly versi
           variant="danger"
           pendingLabel="Discarding"
         >{`Discard draft version ${versionNo}`}</SubmitButton>
-      </div>
-    </ActionForm>
-  );
-}
-
-/** Drafts a quote of a build and goes to it; a draft that is there already is opened as it stands. */
-export function QuoteBuildForm({
-  buildId,
-  label = "Quote this build",
-}: {
-  readonly buildId: string;
-  readonly label?: string;
-}) {
-  return (
-    <ActionForm action={draftFromBuildAction} label={label}>
-      <input type="hidden" name="buildId" value={buildId} readOnly />
-      <div className="form-actions">
-        <SubmitButton pendingLabel="Pricing">{label}</SubmitButton>
       </div>
     </ActionForm>
   );

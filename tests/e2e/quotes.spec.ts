@@ -20,6 +20,8 @@ test("a quote is finished, issued, accepted on a phone, and its deposit recorded
   page,
   openAs,
 }) => {
+  // Four pages, a paper and five looks for accessibility: more than one test's usual time on a busy machine.
+  test.slow();
   await signInAs(page, "desk");
   const story: QuoteStory = { customerName: "Elin Strand" };
   await openQuote(page, "E. Strand");

@@ -159,6 +159,22 @@ test("a customer edited in two windows: the second is told and keeps the words",
   await expect(manager.getByRole("definition").filter({ hasText: "1 First Street" })).toBeVisible();
 });
 
+test("every list and form of the desk can be used by everybody", async ({ page }) => {
+  await signInAs(page, "desk");
+  for (const [url, title] of [
+    ["/customers", "Customers"],
+    ["/customers?q=nobody%20is%20called%20this", "Customers"],
+    ["/customers/new", "New customer"],
+    ["/vehicles/new", "New vehicle"],
+    ["/builds", "Builds"],
+    ["/builds?q=nothing%20is%20called%20this", "Builds"],
+  ] as const) {
+    await page.goto(url);
+    await expect(page.getByRole("heading", { level: 1, name: title })).toBeVisible();
+    await checkAccessibility(page);
+  }
+});
+
 test("anything is found from anywhere by keyboard", async ({ page }) => {
   const story = aStory();
   await signInAs(page, "desk");

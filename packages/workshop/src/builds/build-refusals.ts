@@ -1,4 +1,4 @@
-import { type Refusal, refusals } from "../core/result";
+import { refusals } from "../core/result";
 import { staleSentence } from "../core/revision";
 
 /** What is refused about builds, in words. */
@@ -22,5 +22,3 @@ export const refuseBuild = refusals({
   "odometer-back": (d: { known: number }) =>
     `The odometer read ${d.known} km before. Type the reading again; if it really is lower, correct it on the vehicle's page first.`,
 });
-
-export type { Refusal };

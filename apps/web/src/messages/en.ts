@@ -5,7 +5,7 @@
 export const en = {
   letter: {
     title: (d: { number: number; version: number }) => `Quote ${d.number}, version ${d.version}`,
-    dear: (name: string) => `For ${name}`,
+    reader: "For",
     dated: "Date",
     vehicle: "Vehicle",
     openUntil: "Open until",

@@ -129,9 +129,12 @@ function refused(result: { readonly refusal: Refusal }): Refused {
 function refusalOfInput(error: z.ZodError): Refusal {
   const issue = error.issues[0];
   const field = issue?.path.join(".") ?? "";
+  const message = issue?.message ?? "Something is missing.";
+  // Our own messages are sentences and say what they are about; the schema library's own need the field's name.
+  const isSentence = /[.!?]$/.test(message);
   return {
     code: "invalid-input",
-    sentence: issue ? `${field ? `${field}: ` : ""}${issue.message}` : "Something is missing.",
+    sentence: field && !isSentence ? `${field}: ${message}` : message,
     ...(field ? { field } : {}),
     data: z.flattenError(error),
   };

@@ -7,6 +7,7 @@ import { en } from "@/messages/en";
 import { dayText } from "./day-text";
 import { LetterAnswer } from "./letter-answer";
 import { LetterCost } from "./letter-cost";
+import { PrintButton } from "./print-button";
 import type { ShownLetter } from "./shown-letter";
 
 interface LetterProps {
@@ -54,10 +55,11 @@ export function Letter({ letter, token }: LetterProps) {
         <LetterAnswer letter={letter} token={token} place="below" />
         <footer className="grid gap-3 border-t border-ink pt-4">
           <p>{en.ask(letter.workshop)}</p>
-          <div className="no-print">
+          <div className="no-print flex flex-wrap gap-3">
             <ButtonLink href={`/q/${token}/pdf`} prefetch={false} target="_blank">
               {texts.paper}
             </ButtonLink>
+            <PrintButton />
           </div>
         </footer>
       </article>
@@ -80,7 +82,7 @@ function LetterHead({ letter }: { readonly letter: ShownLetter }) {
       </div>
       <h1>{texts.title({ number, version: versionNo })}</h1>
       <dl className="grid grid-cols-[auto_1fr] gap-x-4 gap-y-1">
-        <Fact label="For">{letter.customer.name}</Fact>
+        <Fact label={texts.reader}>{letter.customer.name}</Fact>
         <Fact label={texts.vehicle}>
           {vehicle.description}, {texts.plate(vehicle.plate)}
         </Fact>

@@ -67,7 +67,7 @@ describe("a use case", () => {
     expect((await trial.refused({ kind: "nobody" }, addCustomer, { nonsense: true })).code).toBe(
       "not-signed-in",
     );
-    expect((await trial.refused("desk", addCustomer, { name: "" })).sentence).toBe("name: Give the name.");
+    expect((await trial.refused("desk", addCustomer, { name: "" })).sentence).toBe("Give the name.");
   });
 
   test("ends every session of a person who signed out everywhere", async () => {

@@ -1,4 +1,4 @@
-import { commonPractice } from "./catalogue/types";
+import { obligationsFor, traitsOfItem } from "@buildproof/compliance";
 import { plainStep } from "./catalogue-rows";
 import type { Row } from "./demo-rows";
 import type { DemoWorkshop } from "./demo-workshop";
@@ -42,12 +42,13 @@ export function addJob(
     startedAt: job.startedAt ?? null,
     finishedAt: job.finishedAt ?? null,
   });
+  const steps = addSteps(workshop, id, quote, job.at);
   return {
     id,
     number,
     quote,
-    steps: addSteps(workshop, id, quote, job.at),
-    obligationIds: addObligations(workshop, id, quote, job.at),
+    steps,
+    obligationIds: addObligations(workshop, { id, quote, at: job.at }, steps),
   };
 }
 
@@ -100,40 +101,22 @@ function withNeeds(code: string, access: DemoQuote["priced"]["access"]): readonl
   return [...needs.flatMap((need) => withNeeds(need, access)), code];
 }
 
-function addObligations(workshop: DemoWorkshop, jobId: string, quote: DemoQuote, at: Date): string[] {
-  const { rows, id: workshopId, newId } = workshop;
-  const codes = quote.priced.items.map(({ id }) => id);
-  const isBoosted = codes.some((code) => code.startsWith("blower-"));
-  const obligations = [
-    ...(codes.includes("engineer-certificate") ? [certificate] : []),
-    ...(isBoosted ? [readiness] : []),
-  ];
-  return obligations.map((obligation, position) => {
-    const id = newId(at);
-    rows.add("obligation", { id, workshopId, jobId, position, ...obligation });
-    return id;
-  });
+/** What promises, safety and law ask of the job, by the rules that the workshop itself lays out. */
+function addObligations(
+  { rows, id: workshopId, newId, site }: DemoWorkshop,
+  job: { readonly id: string; readonly quote: DemoQuote; readonly at: Date },
+  steps: readonly Row<"jobStep">[],
+): string[] {
+  const { items, operations } = job.quote.priced;
+  const traits = new Set(items.flatMap((item) => traitsOfItem({ ...item, code: item.id })));
+  if (operations.some(({ stage }) => stage === "proof")) traits.add("power-promised");
+  if (steps.some(({ kind }) => kind === "torque")) traits.add("torque-steps");
+  if (steps.some(({ kind }) => kind === "holdPoint")) traits.add("hold-points");
+  return obligationsFor(site.jurisdiction.slice(0, 2), traits).map(
+    ({ basis: _, ...obligation }, position) => {
+      const id = newId(job.at);
+      rows.add("obligation", { id, workshopId, jobId: job.id, position, ...obligation });
+      return id;
+    },
+  );
 }
-
-const certificate = {
-  code: "engineering-certificate",
-  title: "Engineering certificate for the modification",
-  because:
-    "A change of this kind is certified by a licensed signatory before the vehicle is driven on the road. Confirm with the authority.",
-  source: commonPractice,
-  evidenceKind: "certificate",
-  signatory: "licensed engineering signatory",
-  safety: true,
-  blocksHandOver: true,
-};
-
-const readiness = {
-  code: "readiness-monitors",
-  title: "Readiness monitors complete, no pending code",
-  because: "A vehicle that leaves with monitors unset may hide a fault of its emission control.",
-  source: commonPractice,
-  evidenceKind: "record",
-  signatory: "",
-  safety: false,
-  blocksHandOver: true,
-};

@@ -252,7 +252,7 @@ export function addHandOver(
 ): void {
   const { rows, id: workshopId, newId, local, random } = workshop;
   const { vehicle } = job.quote.build;
-  const isBoosted = job.obligationIds.length > 1;
+  const isBoosted = job.quote.priced.items.some(({ id }) => id === "retorque-visit");
   rows.add("handOver", {
     id: newId(by.at),
     workshopId,

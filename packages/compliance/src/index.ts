@@ -1,4 +1,5 @@
 export { type Abn, abn } from "./abn/abn";
+export { type TraitItem, traitsOfItem } from "./obligations/item-traits";
 export {
   type BuildTrait,
   buildTraits,

@@ -52,6 +52,17 @@ function paperPoints(obligations: readonly ObligationState[]): readonly HandOver
   }));
 }
 
+/** An incomplete list lets nothing pass: what holds a vehicle has to stand on it first. */
+export function notLaidOutPoints(
+  missing: readonly { readonly title: string; readonly blocksHandOver: boolean; readonly safety: boolean }[],
+): readonly HandOverPoint[] {
+  const holding = missing.filter(({ blocksHandOver }) => blocksHandOver);
+  if (holding.length === 0) return [];
+  const titles = holding.map(({ title }) => title).join("; ");
+  const sentence = `Not on the list of obligations yet: ${titles}. Lay the obligations out on this page.`;
+  return [{ kind: "obligation", sentence, safety: holding.some(({ safety }) => safety) }];
+}
+
 function moneyPoints(money: MoneyReceived): readonly HandOverPoint[] {
   if (money.outstandingMinor === 0n) return [];
   const outstanding = moneyWords(money.outstandingMinor, money.currency);

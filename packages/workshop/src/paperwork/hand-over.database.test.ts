@@ -236,6 +236,13 @@ describe("hand-over", () => {
     );
   });
 
+  test("waits for obligations that were never laid out", async () => {
+    const job = await nearlyDone("nothing");
+    await trial.sql("delete from obligation where job_id = $1 and code = 'hold-points-signed'", [job.jobId]);
+    const refusal = await trial.refused("desk", handOver, await given(job));
+    expect(pointsOf(refusal)).toContain("Not on the list of obligations yet: Every hold point signed");
+  });
+
   test("waits for a fault to be cleared", async () => {
     const job = await nearlyDone("nothing");
     await trial.sql(
@@ -255,10 +262,20 @@ describe("hand-over", () => {
     await prove(job);
     await certify(job);
     await payBalance(job);
-    let leftOut = 0;
-    await doAllSteps(trial, job, ({ kind }) => kind === "torque" && leftOut++ === 0);
+    let leftOut = "";
+    await doAllSteps(trial, job, ({ id, kind, operationCode }) => {
+      if (leftOut === "" && kind === "torque" && operationCode === "fit-blower-24") leftOut = id;
+      return id === leftOut;
+    });
     const open = pointsOf(await trial.refused("desk", handOver, await given(job)));
     expect(open).toContain("Fastener torque record complete. 1 of");
+    await trial.sql(
+      `insert into step_entry (id, workshop_id, step_id, job_id, kind, value, within_limits, person_id, at, recorded_at)
+       select gen_random_uuid(), $1, $2, $3, 'value', 2, false, id, now(), now() from person where email = 'tilda@saltbush.example'`,
+      [job.workshopId, leftOut, job.jobId],
+    );
+    const loose = pointsOf(await trial.refused("desk", handOver, await given(job)));
+    expect(loose).toContain("Fastener torque record complete. 1 of");
   });
 
   test("records receiver, odometer, keys and follow-up, and writes the job's record down as evidence", async () => {

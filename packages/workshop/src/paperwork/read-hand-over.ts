@@ -4,10 +4,8 @@ import { ok } from "../core/result";
 import { readSite } from "../core/site";
 import { dateInZone, isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
-import { selectionOf } from "../jobs/accepted-selection";
 import { jobStatusWords } from "../jobs/job-states";
 import { moneyReceived } from "../jobs/money-received";
-import { obligationsOf } from "./lay-out-obligations";
 import { followUpCode } from "./obligation-states";
 import { refuse } from "./paperwork-refusals";
 import { readStanding } from "./settle-job";
@@ -31,9 +29,6 @@ export const readHandOver = query({
     const standing = job && (await readStanding(tx, jobId));
     if (!job || !standing) return refuse("job-not-found");
     const { timeZone } = await readSite(tx);
-    const itemCodes = selectionOf(job.version.selection).map(({ code }) => code);
-    const asked = await obligationsOf(tx, { id: jobId, itemCodes });
-    const listed = new Set(standing.obligations.map(({ code }) => code));
     const { handOver, checkIn, vehicle } = job;
     return ok({
       id: job.id,
@@ -48,7 +43,7 @@ export const readHandOver = query({
       cautions: job.version.cautions,
       money: await moneyReceived(tx, job.quoteId, job.version),
       obligations: standing.obligations,
-      notLaidOut: asked.filter(({ code }) => !listed.has(code)).length,
+      notLaidOut: standing.notLaidOut,
       points: standing.points,
       asksFollowUp: standing.obligations.some(({ code, met }) => code === followUpCode && !met),
       checkIn: checkIn ? { odometerKm: checkIn.odometerKm, keys: checkIn.keys } : null,

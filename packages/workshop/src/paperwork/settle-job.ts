@@ -1,10 +1,12 @@
 import type { Result } from "../core/result";
 import type { Work } from "../core/use-case";
+import { selectionOf } from "../jobs/accepted-selection";
 import type { JobStatus } from "../jobs/job-status";
 import { moneyReceived } from "../jobs/money-received";
 import { moveJob } from "../jobs/move-job";
-import { type HandOverPoint, handOverPoints, workPoints } from "./hand-over-points";
+import { type HandOverPoint, handOverPoints, notLaidOutPoints, workPoints } from "./hand-over-points";
 import { type JobRecords, readJobRecords } from "./job-records";
+import { obligationsOf } from "./lay-out-obligations";
 import { type ObligationState, obligationStates } from "./obligation-states";
 import { refuse } from "./paperwork-refusals";
 
@@ -13,6 +15,8 @@ type Doing = Pick<Work, "tx" | "now" | "audit">;
 export type Standing = {
   readonly records: JobRecords;
   readonly obligations: readonly ObligationState[];
+  /** How many follow from what was accepted and are not on the list. */
+  readonly notLaidOut: number;
   readonly points: readonly HandOverPoint[];
 };
 
@@ -23,7 +27,12 @@ export async function readStanding(tx: Work["tx"], jobId: string): Promise<Stand
   const records = await readJobRecords(tx, jobId);
   const obligations = await obligationStates(tx, jobId, records);
   const money = await moneyReceived(tx, job.quoteId, job.version);
-  return { records, obligations, points: handOverPoints(records, obligations, money) };
+  const itemCodes = selectionOf(job.version.selection).map(({ code }) => code);
+  const listed = new Set(obligations.map(({ code }) => code));
+  const asked = await obligationsOf(tx, { id: jobId, itemCodes });
+  const notLaidOut = asked.filter(({ code }) => !listed.has(code));
+  const points = [...handOverPoints(records, obligations, money), ...notLaidOutPoints(notLaidOut)];
+  return { records, obligations, notLaidOut: notLaidOut.length, points };
 }
 
 /** Done is three things: not for road use while an obligation is open, unpaid while money is, else ready. */

@@ -209,7 +209,11 @@ export async function pay(
 export async function doAllSteps(
   trial: Trial,
   job: Pick<AcceptedJob, "workshopId" | "jobId">,
-  except: (step: { readonly kind: string; readonly unit: string }) => boolean = () => false,
+  except: (step: {
+    readonly id: string;
+    readonly kind: string;
+    readonly operationCode: string;
+  }) => boolean = () => false,
 ): Promise<void> {
   const technician = await trial.as("technician");
   if (technician.actor.kind !== "person") throw new Error("the technician is a person");

@@ -43,12 +43,7 @@ export function ObligationsSection(props: ObligationsSectionProps) {
     ({ met, blocksHandOver, safety }) => !met && (blocksHandOver || safety),
   ).length;
   return (
-    <Section
-      title="Obligations"
-      aside={
-        <span className="fine">{open === 0 ? "none holds the vehicle" : `${open} hold the vehicle`}</span>
-      }
-    >
+    <Section title="Obligations" aside={<span className="fine">{holdWords(open)}</span>}>
       {obligations.length === 0 ? (
         <EmptyState sentence="No obligation is laid out for this job." />
       ) : (
@@ -118,4 +113,9 @@ function standingWords({ met, safety, blocksHandOver }: ObligationLine): string 
   if (met) return "Met:";
   if (safety) return "Open, safety:";
   return blocksHandOver ? "Open:" : "To confirm:";
+}
+
+function holdWords(open: number): string {
+  if (open === 0) return "none holds the vehicle";
+  return open === 1 ? "1 holds the vehicle" : `${open} hold the vehicle`;
 }

@@ -112,6 +112,35 @@ export async function deskAttachesTheCertificate(desk: Page, story: JobStory): P
   await expect(obligations.getByRole("link", { name: "certificate.pdf" })).toBeVisible();
 }
 
+/** Whatever else still wants a file before the keys: one after another, each with what it asks for. */
+export async function deskAttachesTheOtherPapers(desk: Page, story: JobStory): Promise<void> {
+  await openHandOver(desk, story);
+  const points = desk.getByRole("list", { name: "Open points" });
+  const attach = desk.getByRole("list", { name: "Obligations" }).getByRole("button", { name: /^Attach: / });
+  for (const title of await attach.evaluateAll((buttons) =>
+    buttons.map((button) => button.ariaLabel ?? ""),
+  )) {
+    const name = title.replace(/^Attach: /, "");
+    if ((await points.getByText(name).count()) === 0) continue;
+    await desk.getByRole("button", { name: title, exact: true }).click();
+    const dialog = desk.getByRole("dialog");
+    await dialog
+      .getByLabel("File")
+      .setInputFiles({ name: "report.pdf", mimeType: "application/pdf", buffer: certificatePdf });
+    const signed = dialog.getByLabel("Signed by");
+    if (await signed.isVisible()) await signed.fill("Marek Oduya");
+    await dialog.getByRole("button", { name: "Attach the file" }).click();
+    await expect(dialog).toBeHidden();
+  }
+}
+
+/** The floor says that the work is done; what is still open keeps the vehicle from the road. */
+export async function technicianDeclaresTheWorkDone(technician: Page, story: JobStory): Promise<void> {
+  await openJob(technician, story);
+  await technician.getByRole("button", { name: "Work is done" }).click();
+  await expect(technician.getByText("done, not for road use", { exact: true })).toBeVisible();
+}
+
 /** The rest of the money comes in and is recorded on the quote. */
 export async function deskRecordsTheBalance(desk: Page, story: JobStory): Promise<void> {
   await openHandOver(desk, story);

@@ -42,6 +42,25 @@ export async function deskMakesTheLink(desk: Page, story: QuoteStory): Promise<v
   story.customerLink = await field.inputValue();
 }
 
+/** An issued version never changes: a second is issued in its place, and the first one's link says so. */
+export async function deskSupersedesTheFirstVersion(
+  desk: Page,
+  customer: Page,
+  story: QuoteStory,
+): Promise<void> {
+  const firstLink = story.customerLink ?? "";
+  await customer.goto(firstLink);
+  await expect(customer.getByRole("button", { name: "Accept this quote" })).toBeVisible();
+  await desk.goto(story.quoteUrl ?? "");
+  await desk.getByRole("button", { name: "Make version 2" }).click();
+  await expect(desk.getByRole("heading", { level: 1, name: /version 2$/ })).toBeVisible();
+  await desk.getByRole("button", { name: "Issue version 2" }).click();
+  await expect(desk.getByText(/The customer can accept it until the end of/)).toBeVisible();
+  await customer.goto(firstLink);
+  await expect(customer.getByText("This version was replaced by version 2.")).toBeVisible();
+  await deskMakesTheLink(desk, story);
+}
+
 /** The customer, without an account: opens the link, reads, and accepts by name. */
 export async function customerAcceptsTheQuote(customer: Page, story: QuoteStory): Promise<void> {
   await customer.goto(story.customerLink ?? "");

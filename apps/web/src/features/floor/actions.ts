@@ -44,7 +44,7 @@ export async function signHoldPointAction(_: FormState, form: FormData): Promise
   );
   if (!result.ok) return refusedForm(asFormRefusal(result.refusal), form);
   refresh();
-  return savedForm(`Signed by ${result.value.signedBy}.`);
+  return savedForm();
 }
 
 export async function clearFaultAction(_: FormState, form: FormData): Promise<FormState> {

@@ -7,11 +7,23 @@ export type ShownStep = StepView & {
   readonly isOnDevice: boolean;
 };
 
+/** By step: what the workshop has taken since the page was read. */
+export type JustSaved = ReadonlyMap<string, FloorEntry["use"]>;
+
+/** Adds what a round has brought to the workshop. */
+export function withSaved(before: JustSaved, saved: readonly FloorEntry[]): JustSaved {
+  const after = new Map(before);
+  for (const { use, input } of saved) {
+    if (typeof input.stepId === "string" && use !== "raise-fault") after.set(input.stepId, use);
+  }
+  return after;
+}
+
 /** Lays what is still on the device over what the workshop last said. */
 export function shownSteps(
   steps: CardView["steps"],
   waiting: readonly FloorEntry[],
-  justSaved: ReadonlySet<string>,
+  justSaved: JustSaved,
 ): readonly ShownStep[] {
   const latest = new Map<string, FloorEntry["use"]>();
   for (const { use, input, refused } of waiting) {
@@ -22,7 +34,9 @@ export function shownSteps(
     if (use === "reopen-step") return { ...step, state: "open", words: "", isOnDevice: true };
     if (use === "record-step")
       return { ...step, state: "done", words: step.words || "entered", isOnDevice: true };
-    if (justSaved.has(step.id) && step.state === "open")
+    const saved = justSaved.get(step.id);
+    if (saved === "reopen-step") return { ...step, state: "open", words: "", isOnDevice: false };
+    if (saved === "record-step" && step.state === "open")
       return { ...step, state: "done", words: "entered", isOnDevice: false };
     return { ...step, isOnDevice: false };
   });

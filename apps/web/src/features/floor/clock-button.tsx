@@ -33,11 +33,10 @@ export function ClockButton({ card, press }: ClockButtonProps) {
   const stop = () => send({ use: "stop-clock", label: "Clock off", input: {} });
 
   return (
-    <div className="card-clock">
+    <>
       <Button isPending={isPending} onPress={() => (isOnThis ? stop() : start(false))}>
         {isOnThis ? "Clock off" : "Clock on"}
       </Button>
-      <span>{clockWords(clock, isOnThis)}</span>
       <Dialog
         title="Switch the clock?"
         isOpen={asks !== null}
@@ -54,14 +53,14 @@ export function ClockButton({ card, press }: ClockButtonProps) {
           </div>
         </div>
       </Dialog>
-    </div>
+    </>
   );
 }
 
-function clockWords(clock: CardView["clock"], isOnThis: boolean): string {
+/** Where the reader's clock is, in a sentence. */
+export function clockWords({ jobId, clock }: ClockButtonProps["card"]): string {
   if (!clock) return "Your clock is off.";
-  const operation = clock.operation ? `, ${clock.operation}` : "";
-  return isOnThis
-    ? `On since ${clock.since}${operation}`
-    : `Running on job ${clock.number} since ${clock.since}`;
+  return clock.jobId === jobId
+    ? `Your clock is on since ${clock.since}${clock.operation ? `, ${clock.operation}` : ""}.`
+    : `Your clock runs on job ${clock.number} since ${clock.since}.`;
 }

@@ -9,14 +9,13 @@ import type { CardView, StepView } from "./card-view";
 interface HoldPointFormProps {
   readonly card: CardView;
   readonly step: StepView;
-  readonly onSigned: () => void;
 }
 
 /** A second person signs here, with their own e-mail and password; the device stays with the first. */
-export function HoldPointForm({ card, step, onSigned }: HoldPointFormProps) {
+export function HoldPointForm({ card, step }: HoldPointFormProps) {
   const others = card.signers.filter(({ id }) => id !== card.reader.id).map(({ name }) => name);
   return (
-    <ActionForm action={signHoldPointAction} label="Sign the hold point" onSaved={onSigned}>
+    <ActionForm action={signHoldPointAction} label="Sign the hold point">
       <p>
         {step.isForSignatory
           ? "The licensed signatory looks before this is covered; a second person signs for it here."

@@ -78,6 +78,6 @@ function WhatToDo({ card, step, held, press, onDone, onHold }: PresentStepProps)
       </Notice>
     );
   }
-  if (step.kind === "holdPoint") return <HoldPointForm card={card} step={step} onSigned={onDone} />;
+  if (step.kind === "holdPoint") return <HoldPointForm card={card} step={step} />;
   return <StepForm step={step} press={press} onDone={onDone} />;
 }

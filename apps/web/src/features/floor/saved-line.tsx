@@ -22,7 +22,7 @@ export function SavedLine({ sender, timeZone, readAt }: SavedLineProps) {
           ? `${count(pending)} on this device, not yet at the workshop.`
           : savedAt
             ? `Saved at the workshop ${momentText(new Date(savedAt), timeZone, "time")}`
-            : `As at the workshop ${momentText(new Date(readAt), timeZone, "time")}`}
+            : `All entries are at the workshop. Card read ${momentText(new Date(readAt), timeZone, "time")}`}
         {pending > 0 && because && ` ${because}`}
         {pending > 0 &&
           !outlastsThePage &&

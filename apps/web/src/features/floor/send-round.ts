@@ -6,6 +6,8 @@ export type Round = {
   /** What became of the entry that somebody waits for; null when its turn did not come. */
   readonly outcome: Sent | null;
   readonly savedAt: string | null;
+  /** What the workshop has taken in this round. */
+  readonly saved: readonly FloorEntry[];
   /** Why the round stopped before its end. */
   readonly because: string | null;
 };
@@ -20,14 +22,14 @@ export async function sendRound(
   whose: { readonly personId: string; readonly wanted: string | null },
   send: (entry: FloorEntry) => Promise<Sent>,
 ): Promise<Round> {
-  let round: Round = { outcome: null, savedAt: null, because: null };
+  let round: Round = { outcome: null, savedAt: null, saved: [], because: null };
   for (const entry of await kept.list()) {
     const isWanted = entry.key === whose.wanted;
     if (entry.personId !== whose.personId || (entry.refused && !isWanted)) continue;
     const sent = await send(entry);
     if (isWanted) round = { ...round, outcome: sent };
     if (sent.kind === "waits") return { ...round, because: sent.because };
-    if (sent.kind === "saved") round = { ...round, savedAt: sent.at };
+    if (sent.kind === "saved") round = { ...round, savedAt: sent.at, saved: [...round.saved, entry] };
     await settle(kept, entry, sent, isWanted);
   }
   return round;

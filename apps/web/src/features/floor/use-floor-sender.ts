@@ -28,7 +28,10 @@ export type FloorSender = {
 };
 
 /** Sends what is pressed on the floor, and keeps on the device what has not got through. */
-export function useFloorSender(personId: string, onSaved: () => void): FloorSender {
+export function useFloorSender(
+  personId: string,
+  onSaved: (saved: readonly FloorEntry[]) => void,
+): FloorSender {
   const entries = useRef<Promise<DeviceEntries> | null>(null);
   const sending = useRef<Promise<void>>(Promise.resolve());
   const [held, setHeld] = useState<readonly FloorEntry[]>([]);
@@ -53,8 +56,9 @@ export function useFloorSender(personId: string, onSaved: () => void): FloorSend
       const round = await sendRound(await device(), { personId, wanted }, sendEntry);
       setBecause(round.because);
       if (round.savedAt) setSavedAt(round.savedAt);
+      // First what is there now, then what is here no more: nothing looks undone in between.
+      if (round.saved.length > 0) onSaved(round.saved);
       await look();
-      if (round.savedAt) onSaved();
       return round.outcome;
     },
     [device, look, onSaved, personId],

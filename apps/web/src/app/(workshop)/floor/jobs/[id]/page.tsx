@@ -1,8 +1,6 @@
 import { readCard } from "@buildproof/workshop";
 import type { Metadata } from "next";
-import { ButtonLink } from "@/design/button";
-import { Notice } from "@/design/notice";
-import { Page, SheetHead } from "@/design/sheet";
+import { Page } from "@/design/sheet";
 import { cardView } from "@/features/floor/card-view";
 import { JobCard } from "@/features/floor/job-card";
 import "@/features/floor/floor.css";
@@ -24,21 +22,7 @@ export default async function CardPage({ params, searchParams }: CardPageProps) 
   const card = cardView(loaded.value);
   return (
     <div data-density="floor">
-      <Page narrow>
-        <SheetHead
-          title={`${card.plate}, job ${card.number}`}
-          lead={`${card.model}${card.packageName ? `, ${card.packageName}` : ""}. Stands: ${card.stands}; ${card.statusWords}.`}
-          actions={<ButtonLink href={`/jobs/${card.jobId}/card`}>Print</ButtonLink>}
-        />
-        {card.status === "booked" && (
-          <Notice title="This vehicle is not checked in yet.">
-            <p>
-              <ButtonLink variant="primary" href={`/floor/jobs/${card.jobId}/check-in`}>
-                Check in
-              </ButtonLink>
-            </p>
-          </Notice>
-        )}
+      <Page>
         <JobCard card={card} {...(step === undefined ? {} : { openAt: step })} />
       </Page>
     </div>

@@ -131,10 +131,15 @@ function refusalOfInput(error: z.ZodError): Refusal {
   const field = issue?.path.join(".") ?? "";
   return {
     code: "invalid-input",
-    sentence: issue ? `${field ? `${field}: ` : ""}${issue.message}` : "Something is missing.",
+    sentence: issue ? sentenceOf(issue.message, field) : "Something is missing.",
     ...(field ? { field } : {}),
     data: z.flattenError(error),
   };
+}
+
+/** A message written for people stands alone; one of the parser's own needs the field's name. */
+function sentenceOf(message: string, field: string): string {
+  return message.endsWith(".") || field === "" ? message : `${field}: ${message}`;
 }
 
 function actorId(actor: Signed): string {

@@ -47,7 +47,7 @@ export function PresentStep(props: PresentStepProps) {
         {step.text}
       </h2>
       {step.limits && (
-        <p className="card-step-limits">
+        <p className="card-step-limits" role="note" aria-label="Limits">
           {step.target !== null && step.target !== step.low && (
             <>
               <span className="card-step-target">{step.target}</span> {step.unit},{" "}

@@ -26,6 +26,7 @@ export default async function PaperCardPage({ params }: { readonly params: Promi
         actions={
           <>
             <PrintButton />
+            <ButtonLink href={`/floor/jobs/${card.jobId}`}>Work on the card</ButtonLink>
             <ButtonLink href={`/jobs/${card.jobId}`}>Back to the job</ButtonLink>
           </>
         }

@@ -26,7 +26,7 @@ export async function runForm<Schema extends z.ZodType, Value>(
   };
 }
 
-function asFormRefusal(refusal: Refusal) {
+export function asFormRefusal(refusal: Refusal) {
   const { sentence, field, data } = refusal;
   return {
     sentence,

@@ -1,4 +1,5 @@
 import type { CardStep, StepEntered } from "./card-step";
+import { figureWords } from "./limits";
 
 /** What stands on the card for a step, in a few words. */
 export function enteredWords(
@@ -7,6 +8,6 @@ export function enteredWords(
 ): string {
   if (kind === "signed") return "signed";
   if (kind === "photo") return "photographed";
-  if (kind === "value" && value !== null) return `${value} ${step.unit}`.trim();
+  if (kind === "value" && value !== null) return figureWords(value, step.unit);
   return step.kind === "serial" && text !== "" ? text : "done";
 }

@@ -7,7 +7,14 @@ export function isWithin(value: number, { low, high }: Limits): boolean {
 
 /** The limits as the card has them: "23 to 27 N·m". */
 export function limitWords({ low, high, unit }: Limits): string {
-  if (low !== null && high !== null) return low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`;
-  if (low !== null) return `at least ${low} ${unit}`;
-  return high === null ? `any ${unit}` : `at most ${high} ${unit}`;
+  if (low !== null && high !== null) {
+    return low === high ? figureWords(low, unit) : `${figureWords(low)} to ${figureWords(high, unit)}`;
+  }
+  if (low !== null) return `at least ${figureWords(low, unit)}`;
+  return high === null ? `any ${unit}` : `at most ${figureWords(high, unit)}`;
+}
+
+/** A figure as the floor reads it, thousands apart, no more decimals than were entered: "24,310 km". */
+export function figureWords(value: number, unit = ""): string {
+  return `${value.toLocaleString("en-AU", { maximumFractionDigits: 6 })} ${unit}`.trim();
 }

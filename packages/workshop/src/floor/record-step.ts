@@ -6,7 +6,7 @@ import { doneAt, enterStep, type NewEntry } from "./enter-step";
 import { enteredWords } from "./entered-words";
 import { refuse } from "./floor-refusals";
 import { followOperation } from "./follow-operation";
-import { isWithin, limitWords } from "./limits";
+import { figureWords, isWithin, limitWords } from "./limits";
 import { readCardSteps } from "./read-card-steps";
 import { clearOutsideFault, raiseOutsideFault } from "./step-faults";
 import { startWork, workingJob } from "./working-job";
@@ -102,7 +102,7 @@ function readingOf(step: CardStep, input: Recorded, common: Omit<NewEntry, "kind
   if (value === undefined) return refuse("value-missing");
   const withinLimits = isWithin(value, step);
   if (!withinLimits && !input.note)
-    return refuse("outside-limits", { read: `${value} ${step.unit}`, limits: limitWords(step) });
+    return refuse("outside-limits", { read: figureWords(value, step.unit), limits: limitWords(step) });
   return ok({ ...common, kind: "value", value, withinLimits });
 }
 

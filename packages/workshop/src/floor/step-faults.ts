@@ -2,7 +2,7 @@ import { newId } from "../core/new-id";
 import type { PersonWork } from "../core/use-case";
 import type { CardStep } from "./card-step";
 import type { NewEntry } from "./enter-step";
-import { limitWords } from "./limits";
+import { figureWords, limitWords } from "./limits";
 
 /** A figure outside its limits is for the desk to see at once. */
 export async function raiseOutsideFault(
@@ -13,7 +13,7 @@ export async function raiseOutsideFault(
 ): Promise<void> {
   const { tx, workshopId, person, now } = work;
   const id = newId();
-  const read = `${entry.value ?? ""} ${step.unit}`;
+  const read = figureWords(entry.value ?? 0, step.unit);
   const sentence = `${opening(step)}${read}, outside ${limitWords(step)}. ${entry.text ?? ""}`.trim();
   await tx.fault.create({
     data: {
@@ -33,7 +33,7 @@ export async function raiseOutsideFault(
 /** Entered again within its limits: what the earlier figure raised is settled by it. */
 export async function clearOutsideFault(work: PersonWork, step: CardStep, entry: NewEntry): Promise<void> {
   if (step.state !== "outside") return;
-  const because = `Entered again within limits: ${entry.value ?? ""} ${step.unit}.`;
+  const because = `Entered again within limits: ${figureWords(entry.value ?? 0, step.unit)}.`;
   // Another fault raised at this step, of something else, stays for the desk.
   const open = await work.tx.fault.findMany({
     where: { stepId: step.id, clearedAt: null, sentence: { startsWith: opening(step) } },

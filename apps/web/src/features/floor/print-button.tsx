@@ -1,0 +1,11 @@
+"use client";
+
+import { Button } from "@/design/button";
+
+export function PrintButton() {
+  return (
+    <Button variant="primary" onPress={() => window.print()}>
+      Print
+    </Button>
+  );
+}

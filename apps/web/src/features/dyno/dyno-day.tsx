@@ -87,10 +87,14 @@ export function RecentSessions({ day: { sessions, timeZone } }: DayProps) {
           cells: {
             vehicle: (
               <Link href={job ? `/dyno/jobs/${job.id}` : `/dyno/vehicles/${vehicle.id}`}>
-                {vehicle.plate}
+                <span className="figure">{vehicle.plate}</span>
               </Link>
             ),
-            kind: `${kindWords[kind]}, ${counted} of ${runs}`,
+            kind: (
+              <>
+                {kindWords[kind]} <span className="fine figure">{runsText(counted, runs)}</span>
+              </>
+            ),
             power: peakKw === null ? "–" : <Figure value={peakKw} unit="kW" />,
             torque: peakNm === null ? "–" : <Figure value={peakNm} unit="N·m" />,
             at: (
@@ -103,4 +107,8 @@ export function RecentSessions({ day: { sessions, timeZone } }: DayProps) {
       />
     </Section>
   );
+}
+
+function runsText(counted: number, runs: number): string {
+  return counted === runs ? `${runs} runs` : `${counted} of ${runs} count`;
 }

@@ -1,18 +1,19 @@
 "use client";
 
-import type { SetUpProposal } from "@buildproof/workshop";
+import type { DynoKind, SetUpProposal } from "@buildproof/workshop";
 import { useState } from "react";
 import { NumberField } from "@/design/number-field";
+import type { Option } from "@/design/options";
 import { RadioGroup } from "@/design/radio-group";
 import { Select } from "@/design/select";
 import { TextField } from "@/design/text-field";
 
 interface ImportFieldsProps {
   readonly proposal: SetUpProposal;
-  readonly hasJob: boolean;
+  readonly kinds: readonly DynoKind[];
 }
 
-const kinds = [
+const kindOptions: readonly (Option & { readonly id: DynoKind })[] = [
   { id: "baseline", label: "Baseline", note: "before anything is changed" },
   { id: "step", label: "Step", note: "on the way, while calibrating" },
   { id: "proof", label: "Proof", note: "finished: the runs the verdict is about" },
@@ -37,20 +38,20 @@ const aspirations = [
 ];
 
 /** What the operator reads off in the cell. Nothing of the air is filled in beforehand. */
-export function ImportFields({ proposal, hasJob }: ImportFieldsProps) {
+export function ImportFields({ proposal, kinds }: ImportFieldsProps) {
   const [code, setCode] = useState<string>(proposal.code);
   return (
     <>
-      {hasJob ? (
+      {kinds.length > 1 ? (
         <RadioGroup
           name="kind"
           label="These runs are"
-          options={kinds}
-          defaultValue="proof"
+          options={kindOptions.filter(({ id }) => kinds.includes(id))}
+          defaultValue={proposal.kind}
           orientation="horizontal"
         />
       ) : (
-        <input type="hidden" name="kind" value="baseline" readOnly />
+        <input type="hidden" name="kind" value={kinds[0]} readOnly />
       )}
       <div className="form-row">
         <NumberField

@@ -1,6 +1,6 @@
 "use client";
 
-import type { ImportedSession, SetUpProposal } from "@buildproof/workshop";
+import type { DynoKind, ImportedSession, SetUpProposal } from "@buildproof/workshop";
 import { useRouter } from "next/navigation";
 import { type FormEvent, useEffect, useRef, useState } from "react";
 import { Form } from "react-aria-components";
@@ -20,11 +20,13 @@ interface ImportFormProps {
   readonly vehicleId: string;
   readonly jobId?: string;
   readonly proposal: SetUpProposal;
+  /** What may be measured now. */
+  readonly kinds: readonly DynoKind[];
   readonly limitBytes: number;
 }
 
 /** Sends a log with the set-up it was made under. What was typed stays until the log is in. */
-export function ImportForm({ vehicleId, jobId, proposal, limitBytes }: ImportFormProps) {
+export function ImportForm({ vehicleId, jobId, proposal, kinds, limitBytes }: ImportFormProps) {
   const router = useRouter();
   const form = useRef<HTMLFormElement>(null);
   const [state, setState] = useState<FormState>(idleForm);
@@ -77,7 +79,7 @@ export function ImportForm({ vehicleId, jobId, proposal, limitBytes }: ImportFor
         <input type="hidden" name="vehicleId" value={vehicleId} readOnly />
         {jobId && <input type="hidden" name="jobId" value={jobId} readOnly />}
         <FormErrors />
-        <ImportFields proposal={proposal} hasJob={jobId !== undefined} />
+        <ImportFields proposal={proposal} kinds={kinds} />
         <FileField
           name="log"
           label="Log"

@@ -29,8 +29,8 @@ export function LimitsSection({ session, watched }: LimitsSectionProps) {
       stop: limitSentence(limit),
       worst: reading
         ? `${figureText(reading.value, limit.decimals)} at ${figureText(reading.engineRpm)} rpm`
-        : "not in the log",
-      grade: reading ? <Condition grade={reading.grade} /> : "watched by the operator",
+        : "not in the log, watched by the operator",
+      grade: reading ? <Condition grade={reading.grade} /> : "",
     },
   }));
   const seen = watched.map(({ title, watch, stop }) => ({
@@ -39,8 +39,8 @@ export function LimitsSection({ session, watched }: LimitsSectionProps) {
       channel: title,
       watch,
       stop: `lift at ${stop}`,
-      worst: "not in the log",
-      grade: "watched by the operator",
+      worst: "watched by the operator",
+      grade: "",
     },
   }));
   return (

@@ -26,7 +26,7 @@ export function SessionOverlay({ sessions, only, figures, timeZone, promise }: S
   return (
     <CurveOverlay
       caption={one ? `Runs of the ${kindWords[one.kind].toLowerCase()}` : captionOf(drawn)}
-      measuredAt={`at the hubs, ${figures === "corrected" ? `corrected to ${newest.code}` : "as observed, not corrected"}`}
+      measuredAt={`at the hubs, torque referred to engine speed, ${figures === "corrected" ? `corrected to ${newest.code}` : "as observed, not corrected"}`}
       runs={curveRuns(drawn, figures)}
       strips={channelStrips(drawn, newest.readings)}
       {...(promise && figures === "corrected" && !one ? { bands: [promiseBand(promise, from)] } : {})}

@@ -64,7 +64,9 @@ export function SessionSection({ session, timeZone, mayMeasure, runsHref }: Sess
       <p className="no-print">
         <Link href={runsHref}>See its runs over one another</Link>
       </p>
-      {mayMeasure && <RunForms session={session} title={sessionTitle(session, timeZone)} />}
+      {mayMeasure && !session.isSettled && (
+        <RunForms session={session} title={sessionTitle(session, timeZone)} />
+      )}
     </div>
   );
 }

@@ -31,6 +31,7 @@ export default async function JobDynoPage({ params, searchParams }: JobDynoProps
   const page = loaded.value;
   const { job, vehicle, baseline, steps, proof, timeZone, mayMeasure, promise } = page;
   const sessions = [baseline, ...steps, proof].filter((session) => session !== null);
+  const mayImport = mayMeasure && page.kinds.length > 0;
   const path = `/dyno/jobs/${job.id}`;
   const figures = figuresFrom(asked.figures);
   return (
@@ -40,7 +41,7 @@ export default async function JobDynoPage({ params, searchParams }: JobDynoProps
         lead={`${vehicle.model}, ${vehicle.engine}, for ${job.customer}. ${job.goal}`}
         actions={
           <>
-            {mayMeasure && <ButtonLink href="#import">Import runs</ButtonLink>}
+            {mayImport && <ButtonLink href="#import">Import runs</ButtonLink>}
             <ButtonLink href={`/jobs/${job.id}`}>Job</ButtonLink>
             <PrintButton />
           </>
@@ -66,6 +67,7 @@ export default async function JobDynoPage({ params, searchParams }: JobDynoProps
             )}
           </Section>
           <VerdictSection page={page} />
+          <LimitsSection session={sessions.at(-1) ?? null} watched={page.watched} />
         </Stack>
         <Stack>
           {sessions.length > 0 && (
@@ -81,10 +83,9 @@ export default async function JobDynoPage({ params, searchParams }: JobDynoProps
               ))}
             </Section>
           )}
-          <LimitsSection session={sessions.at(-1) ?? null} watched={page.watched} />
         </Stack>
       </Columns>
-      {mayMeasure && (
+      {mayImport && (
         <div className="no-print">
           <Section title="Import runs" id="import">
             <DynoCautions />
@@ -92,6 +93,7 @@ export default async function JobDynoPage({ params, searchParams }: JobDynoProps
               vehicleId={vehicle.id}
               jobId={job.id}
               proposal={page.proposal}
+              kinds={page.kinds}
               limitBytes={LARGEST_LOG_BYTES}
             />
           </Section>

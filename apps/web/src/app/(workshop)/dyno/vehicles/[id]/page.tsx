@@ -90,7 +90,12 @@ export default async function VehicleDynoPage({ params, searchParams }: VehicleD
         <div className="no-print">
           <Section title="Import a baseline" id="import">
             <DynoCautions />
-            <ImportForm vehicleId={vehicle.id} proposal={proposal} limitBytes={LARGEST_LOG_BYTES} />
+            <ImportForm
+              vehicleId={vehicle.id}
+              proposal={proposal}
+              kinds={["baseline"]}
+              limitBytes={LARGEST_LOG_BYTES}
+            />
           </Section>
         </div>
       )}

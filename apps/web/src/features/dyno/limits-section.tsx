@@ -3,7 +3,7 @@ import { Condition } from "@/design/condition";
 import { figureText } from "@/design/figure-text";
 import { RuledTable } from "@/design/ruled-table";
 import { Section } from "@/design/sheet";
-import { limitSentence } from "./limit-words";
+import { limitSentence, withUnit } from "./limit-words";
 
 interface LimitsSectionProps {
   /** The newest session: its limits, and the worst each channel came to. */
@@ -25,8 +25,8 @@ export function LimitsSection({ session, watched }: LimitsSectionProps) {
     id: limit.channel,
     cells: {
       channel: limit.title,
-      watch: `${figureText(limit.watch, limit.decimals)} ${limit.unit}`,
-      stop: limitSentence(limit),
+      watch: withUnit(limit.watch, limit.unit, limit.decimals),
+      stop: <span className="figure">{limitSentence(limit)}</span>,
       worst: reading
         ? `${figureText(reading.value, limit.decimals)} at ${figureText(reading.engineRpm)} rpm`
         : "not in the log, watched by the operator",
@@ -38,7 +38,7 @@ export function LimitsSection({ session, watched }: LimitsSectionProps) {
     cells: {
       channel: title,
       watch,
-      stop: `lift at ${stop}`,
+      stop: <span className="figure">lift at {stop}</span>,
       worst: "watched by the operator",
       grade: "",
     },

@@ -32,6 +32,9 @@ const channels = [
   { id: "intakeTempC", title: "Intake air", unit: "°C", decimals: 0 },
 ] as const;
 
+/** Under this it is the breathing of a natural engine, and a strip of noise. */
+const LEAST_BOOST_KPA = 10;
+
 /** A strip for each channel that any of the lines carries, with the limits that hold for the newest of them. */
 export function channelStrips(
   lines: readonly OverlayLine[],
@@ -44,7 +47,10 @@ export function channelStrips(
         value === null ? [] : [{ engineRpm, value }],
       ),
     }));
-    if (series.every(({ points }) => points.length === 0)) return [];
+    if (
+      !series.some(({ points }) => points.some(({ value }) => id !== "boostKPa" || value > LEAST_BOOST_KPA))
+    )
+      return [];
     const limits = readings
       .filter(({ limit }) => limit.channel === id)
       .map(({ limit }) => ({ label: limitSentence(limit), value: limit.stop }));

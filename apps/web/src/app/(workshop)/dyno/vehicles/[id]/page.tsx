@@ -64,12 +64,20 @@ export default async function VehicleDynoPage({ params, searchParams }: VehicleD
         <EmptyState sentence="This vehicle was never on the dyno. The baseline comes before anything is ordered that cannot go back." />
       ) : (
         <Columns>
-          <Section
-            title="Power and torque"
-            aside={<ViewChoice path={path} figures={figures} session={asked.session} />}
-          >
-            <SessionOverlay sessions={sessions} only={asked.session} figures={figures} timeZone={timeZone} />
-          </Section>
+          <Stack>
+            <Section
+              title="Power and torque"
+              aside={<ViewChoice path={path} figures={figures} session={asked.session} />}
+            >
+              <SessionOverlay
+                sessions={sessions}
+                only={asked.session}
+                figures={figures}
+                timeZone={timeZone}
+              />
+            </Section>
+            <LimitsSection session={sessions.at(-1) ?? null} watched={watched} />
+          </Stack>
           <Stack>
             <Section title="Runs">
               {sessions.toReversed().map((session) => (
@@ -82,7 +90,6 @@ export default async function VehicleDynoPage({ params, searchParams }: VehicleD
                 />
               ))}
             </Section>
-            <LimitsSection session={sessions.at(-1) ?? null} watched={watched} />
           </Stack>
         </Columns>
       )}

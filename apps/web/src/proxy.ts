@@ -29,6 +29,7 @@ export function proxy(request: NextRequest): NextResponse {
   return response;
 }
 
+// A dyno log does not pass: a proxied body is held in memory and cut off at 10 MB. Its route sets the headers.
 export const config = {
-  matcher: [{ source: "/((?!_next/static|_next/image|favicon.ico|icon.svg).*)" }],
+  matcher: [{ source: "/((?!_next/static|_next/image|favicon.ico|icon.svg|api/dyno/import$).*)" }],
 };

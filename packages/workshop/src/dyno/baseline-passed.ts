@@ -27,7 +27,9 @@ export async function baselinePassed(tx: Transaction, vehicleId: string): Promis
       passed: false,
       sentence: `The baseline was measured in air that ${codeOf(newest)} does not allow: measure it again in milder air.`,
     };
-  const peak = peakPower ? `${peakPower.value.toFixed(0)} kW at ${peakPower.engineRpm} rpm` : "";
+  const peak = peakPower
+    ? `${peakPower.value.toFixed(0)} kW at ${peakPower.engineRpm.toLocaleString("en-AU")} rpm`
+    : "";
   return {
     passed: true,
     sentence: `Baseline measured: ${peak} at the hubs, ${runs} runs within ${spreadPct.toFixed(1)} %.`,

@@ -10,7 +10,7 @@ export const refuse = refusals({
     "This needs the skill dyno operator. Ask somebody who has it, or ask the owner to record it with you.",
   "job-missing": () => "A step or a proof belongs to a job. Open the job's dyno page and import it there.",
   "job-not-here": (d: { status: string }) =>
-    `This job is ${d.status}. A step or a proof is measured on a vehicle that is checked in: check it in first.`,
+    `This job is ${d.status}. Before check-in only a baseline is measured for it, and after hand-over nothing: look at where the job stands.`,
   "air-impossible": (d: { sentence: string }) => d.sentence,
   "log-refused": (d: { sentence: string; row?: number | undefined; column?: string | undefined }) =>
     d.sentence,

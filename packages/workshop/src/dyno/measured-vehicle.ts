@@ -3,7 +3,7 @@ import { atField } from "../core/at-field";
 import { ok, type Result } from "../core/result";
 import { jobStatusWords } from "../jobs/job-states";
 import type { JobStatus } from "../jobs/job-status";
-import type { DynoSetUp } from "./dyno-fields";
+import { type DynoKind, type DynoSetUp, dynoKinds } from "./dyno-fields";
 import { refuse } from "./dyno-refusals";
 import { type MeasuredEngine, measuredEngine } from "./measured-engine";
 
@@ -15,8 +15,15 @@ export type Measured = {
   readonly engine: MeasuredEngine;
 };
 
-/** The vehicle is elsewhere, or the record is closed. */
-const away: readonly JobStatus[] = ["waiting", "booked", "handedOver", "stopped"];
+/** The vehicle has not come in yet: only what it makes as it stands can be measured, at its inspection. */
+const notYetIn: readonly JobStatus[] = ["waiting", "booked"];
+const closed: readonly JobStatus[] = ["handedOver", "stopped"];
+
+/** What may be measured for a job, by where it stands. */
+export function kindsFor(status: JobStatus): readonly DynoKind[] {
+  if (closed.includes(status)) return [];
+  return notYetIn.includes(status) ? ["baseline"] : dynoKinds;
+}
 
 /** The vehicle a log is about, its build and job, all of this workshop and belonging together. */
 export async function measuredVehicle(
@@ -43,7 +50,7 @@ export async function measuredVehicle(
     select: { id: true, number: true, status: true, vehicleId: true, buildId: true },
   });
   if (job?.vehicleId !== vehicleId) return refuse("job-not-found");
-  if (kind !== "baseline" && away.includes(job.status))
+  if (!kindsFor(job.status).includes(kind))
     return refuse("job-not-here", { status: jobStatusWords[job.status] });
   return ok({ ...known, buildId: job.buildId, job: { id: job.id, number: job.number, status: job.status } });
 }

@@ -19,6 +19,8 @@ export type SessionView = Omit<SessionRecord, "runs" | "vehicleId" | "buildId" |
   readonly code: string;
   readonly dryPressureKPa: number;
   readonly operator: string;
+  /** A verdict rests on it, so its runs stay as they are. */
+  readonly isSettled: boolean;
   readonly figures: SessionFigures;
   readonly points: readonly ViewPoint[];
   readonly runs: readonly RunView[];
@@ -43,17 +45,21 @@ export type RunView = {
   readonly points: readonly ViewPoint[];
 };
 
-export function sessionView(
-  session: SessionRecord,
-  engine: MeasuredEngine,
-  names: ReadonlyMap<string, string>,
-): SessionView {
+type ViewContext = {
+  readonly engine: MeasuredEngine;
+  readonly names: ReadonlyMap<string, string>;
+  /** Ids of the sessions on which a verdict rests. */
+  readonly settled: ReadonlySet<string>;
+};
+
+export function sessionView(session: SessionRecord, { engine, names, settled }: ViewContext): SessionView {
   const { runs, vehicleId: _, buildId: __, jobId: ___, ...rest } = session;
   const points = meanPoints(session);
   return {
     ...rest,
     code: codeOf(session),
     dryPressureKPa: dryPressure(session),
+    isSettled: settled.has(session.id),
     operator: names.get(session.operatorId ?? "") ?? "not recorded",
     figures: sessionFigures(session),
     points,
@@ -96,6 +102,19 @@ function runView({ reduced, ...run }: RunRecord, factor: number): RunView {
     isBarred: run.excludedBecause?.startsWith(PAST_A_LIMIT) ?? false,
     points,
   };
+}
+
+/** The sessions on which a verdict rests. */
+export async function settledSessions(
+  tx: Transaction,
+  sessions: readonly Pick<SessionRecord, "id">[],
+): Promise<ReadonlySet<string>> {
+  const ids = sessions.map(({ id }) => id);
+  const verdicts = await tx.verdict.findMany({
+    where: { OR: [{ baselineId: { in: ids } }, { proofId: { in: ids } }] },
+    select: { baselineId: true, proofId: true },
+  });
+  return new Set(verdicts.flatMap(({ baselineId, proofId }) => [baselineId, proofId]));
 }
 
 /** Names of the people who ran the dyno, by id. */

@@ -1,12 +1,13 @@
 import type { Transaction } from "@buildproof/database";
 import type { Aspiration } from "@buildproof/engineering";
 import type { ChosenItem } from "../jobs/accepted-selection";
-import { type DynoCode, dynoCodes, type GearChoice, gears } from "./dyno-fields";
+import { type DynoCode, type DynoKind, dynoCodes, type GearChoice, gears } from "./dyno-fields";
 import type { MeasuredEngine } from "./measured-engine";
 import type { SessionRecord } from "./session-record";
 
 /** What the import form starts with. The air is never proposed: yesterday's barometer is nobody's reading. */
 export type SetUpProposal = {
+  readonly kind: DynoKind;
   readonly code: DynoCode;
   readonly aspiration: Aspiration;
   readonly gear: GearChoice | null;
@@ -26,6 +27,7 @@ export async function proposeSetUp(
 ): Promise<SetUpProposal> {
   const isDiesel = engine.ignition === "compression";
   return {
+    kind: baseline ? "proof" : "baseline",
     code: codeOfBaseline(baseline) ?? (isDiesel ? "UN_R85:R85" : "SAE_J1349:AUG2004"),
     aspiration: (await hasBlower(tx, chosen)) ? "mechanical" : engine.standardAspiration,
     gear: keyOf(gears, (words) => words === baseline?.gear),

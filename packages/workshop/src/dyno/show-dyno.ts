@@ -1,11 +1,10 @@
 import type { Transaction } from "@buildproof/database";
 import { z } from "zod";
 import { ok } from "../core/result";
-import { dateInZone, dayInZone } from "../core/site-date";
+import { dateInZone, dayInZone, storedDate } from "../core/site-date";
 import { query } from "../core/use-case";
 import { jobStatusWords } from "../jobs/job-states";
 import type { JobStatus } from "../jobs/job-status";
-import { runsTheDyno } from "./dyno-skill";
 import { promisedPower } from "./promised-power";
 import { operatorNames } from "./session-view";
 import { siteClock } from "./site-clock";
@@ -21,14 +20,13 @@ export const showDyno = query({
   name: "dyno.show",
   permission: "dyno:read",
   input: z.strictObject({}),
-  async run({ tx, now, person }) {
+  async run({ tx, now }) {
     const clock = await siteClock(tx);
     return ok({
       ...clock,
       now,
-      mayMeasure: runsTheDyno(person),
       bookings: await bookingsOfDay(tx, now, clock.timeZone),
-      baselinesWaiting: await waitingForBaseline(tx),
+      baselinesWaiting: await waitingForBaseline(tx, now, clock.timeZone),
       proofsWaiting: await waitingForProof(tx),
       sessions: await recentSessions(tx),
     });
@@ -54,19 +52,45 @@ async function bookingsOfDay(tx: Transaction, now: Date, timeZone: string) {
 
 const notBegun: readonly JobStatus[] = ["waiting", "booked"];
 
-/** Builds that ask for a baseline, of vehicles that have none, before anybody has taken a spanner to them. */
-async function waitingForBaseline(tx: Transaction) {
+/** An enquiry without a quote is somebody's still; later it is history. */
+const FRESH_DAYS = 60;
+
+/**
+ * Builds that ask for a baseline, of vehicles that have none, while somebody still wants them and nobody has
+ * taken a spanner to them.
+ */
+async function waitingForBaseline(tx: Transaction, now: Date, timeZone: string) {
+  const today = dateInZone(now, timeZone);
   const rows = await tx.build.findMany({
     where: {
       items: { some: { item: { operations: { has: MEASURE_BASELINE } } } },
       vehicle: { dynoSessions: { none: { kind: "baseline" } } },
-      jobs: { every: { status: { in: [...notBegun] } } },
+      OR: [
+        { jobs: { some: { status: { in: [...notBegun] } } } },
+        { jobs: { none: {} }, quotes: { some: { versions: { some: stillOpen(today) } } } },
+        { jobs: { none: {} }, quotes: { none: {} }, createdAt: { gte: daysBefore(now, FRESH_DAYS) } },
+      ],
     },
     select: { id: true, number: true, customer: { select: { name: true } }, vehicle: vehicleWords },
     orderBy: { number: "desc" },
     take: 50,
   });
-  return rows.map(({ customer, ...build }) => ({ ...build, customer: customer.name }));
+  const seen = new Set<string>();
+  return rows.flatMap(({ customer, ...build }) => {
+    if (seen.has(build.vehicle.id)) return [];
+    seen.add(build.vehicle.id);
+    return [{ ...build, customer: customer.name }];
+  });
+}
+
+function stillOpen(today: string) {
+  return {
+    OR: [{ status: "draft" as const }, { status: "issued" as const, validUntil: { gte: storedDate(today) } }],
+  };
+}
+
+function daysBefore(at: Date, days: number): Date {
+  return new Date(at.getTime() - days * 24 * 60 * 60 * 1000);
 }
 
 const onTheFloor: readonly JobStatus[] = [

@@ -1,5 +1,6 @@
 import type { Transaction } from "@buildproof/database";
 import { z } from "zod";
+import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
 import { selectionOf } from "../jobs/accepted-selection";
@@ -11,9 +12,10 @@ import { runsTheDyno } from "./dyno-skill";
 import { vehicleFacts, vehicleSelect } from "./dyno-vehicle";
 import { type JobSessions, jobSessions } from "./job-sessions";
 import { measuredEngine } from "./measured-engine";
+import { kindsFor } from "./measured-vehicle";
 import { promisedPower } from "./promised-power";
 import { readSessions } from "./session-record";
-import { limitedEngine, operatorNames, sessionView } from "./session-view";
+import { limitedEngine, operatorNames, sessionView, settledSessions } from "./session-view";
 import { proposeSetUp } from "./set-up-proposal";
 import { siteClock } from "./site-clock";
 import { weighPromise } from "./weigh-promise";
@@ -31,7 +33,8 @@ export const showJobDyno = query({
     const found = jobSessions(job, all);
     const { baseline, proof, steps } = found;
     const names = await operatorNames(tx, all);
-    const view = (session: typeof baseline) => (session ? sessionView(session, engine, names) : null);
+    const context = { engine, names, settled: await settledSessions(tx, all) };
+    const view = (session: typeof baseline) => (session ? sessionView(session, context) : null);
     const promise = promisedPower(job.version.promise);
     return ok({
       ...(await siteClock(tx)),
@@ -43,7 +46,8 @@ export const showJobDyno = query({
         customer: job.customer.name,
       },
       vehicle: vehicleFacts(job.vehicle),
-      mayMeasure: runsTheDyno(person),
+      mayMeasure: runsTheDyno(person) && mayDo("dyno:write", person.roles),
+      kinds: kindsFor(job.status),
       promise,
       baseline: view(baseline),
       steps: steps.flatMap((session) => view(session) ?? []),

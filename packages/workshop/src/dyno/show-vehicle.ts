@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
 import { watchedLimits } from "./abort-limits";
@@ -8,7 +9,7 @@ import { runsTheDyno } from "./dyno-skill";
 import { vehicleFacts, vehicleSelect } from "./dyno-vehicle";
 import { measuredEngine } from "./measured-engine";
 import { readSessions } from "./session-record";
-import { limitedEngine, operatorNames, sessionView } from "./session-view";
+import { limitedEngine, operatorNames, sessionView, settledSessions } from "./session-view";
 import { proposeSetUp } from "./set-up-proposal";
 import { siteClock } from "./site-clock";
 
@@ -23,6 +24,7 @@ export const showVehicleDyno = query({
     const engine = measuredEngine(vehicle.vehicleModel.figures);
     const sessions = await readSessions(tx, { vehicleId });
     const names = await operatorNames(tx, sessions);
+    const context = { engine, names, settled: await settledSessions(tx, sessions) };
     const jobs = await tx.job.findMany({
       where: { vehicleId },
       select: { id: true, number: true, status: true },
@@ -32,10 +34,10 @@ export const showVehicleDyno = query({
     return ok({
       ...(await siteClock(tx)),
       vehicle: vehicleFacts(vehicle),
-      mayMeasure: runsTheDyno(person),
+      mayMeasure: runsTheDyno(person) && mayDo("dyno:write", person.roles),
       baseline: await baselinePassed(tx, vehicleId),
       sessions: sessions.map((session) => ({
-        ...sessionView(session, engine, names),
+        ...sessionView(session, context),
         jobId: session.jobId,
         jobNumber: jobs.find(({ id }) => id === session.jobId)?.number ?? null,
       })),

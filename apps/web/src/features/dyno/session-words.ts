@@ -19,7 +19,7 @@ export function sessionTitle(
 const KILOPASCALS_PER_PSI = 6.894757;
 
 /** "64 kPa (9.3 psi)" */
-function boostText(boostKPa: number): string {
+export function boostText(boostKPa: number): string {
   return `${figureText(boostKPa)} kPa (${figureText(boostKPa / KILOPASCALS_PER_PSI, 1)} psi)`;
 }
 

@@ -3,5 +3,5 @@ import type { showDyno, showJobDyno, showVehicleDyno, UseCase } from "@buildproo
 type Answer<Asked> = Asked extends UseCase<infer _Schema, infer Value> ? Value : never;
 
 export type JobDyno = Answer<typeof showJobDyno>;
-type VehicleDyno = Answer<typeof showVehicleDyno>;
+export type VehicleDyno = Answer<typeof showVehicleDyno>;
 export type DynoDay = Answer<typeof showDyno>;

@@ -83,7 +83,7 @@ test("the operator proves the promise, reads it at a speed, and certifies it", a
   await test.step("the figures as observed can always be had", async () => {
     await page.getByRole("link", { name: "As observed" }).click();
     await expect(page.getByText(/as observed, not corrected/)).toBeVisible();
-    await expect(page.getByRole("table", { name: /Peaks at the hubs/ })).toContainText("357");
+    await expect(page.getByRole("table", { name: /Peaks at the hubs/ })).toContainText("356kW");
   });
   await test.step("the runs of one session over one another", async () => {
     await page.getByRole("link", { name: "See its runs over one another" }).first().click();

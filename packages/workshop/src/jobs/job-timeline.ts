@@ -27,6 +27,9 @@ const told = z
     obligation: z.string(),
     receivedBy: z.string(),
     laidOut: z.number(),
+    dyno: z.string(),
+    peakKw: z.number(),
+    verdict: z.string(),
   })
   .partial();
 
@@ -51,6 +54,7 @@ function sentenceOf(useCase: string, before: Told, after: Told): string {
   return (
     bookingSentence(before, after) ??
     workSentence(before, after) ??
+    dynoSentence(after) ??
     `${useCase.replace(".", ": ").replaceAll("-", " ")}.`
   );
 }
@@ -74,6 +78,13 @@ function workSentence(before: Told, after: Told): string | null {
   if (after.receivedBy) return `Handed over to ${after.receivedBy}.`;
   if (after.laidOut) return `${after.laidOut} obligations laid out.`;
   if (after.number) return `Job ${after.number} opened.`;
+  return null;
+}
+
+function dynoSentence(after: Told): string | null {
+  if (after.verdict) return `Verdict released. ${after.verdict}`;
+  if (after.dyno)
+    return `Dyno: ${after.dyno} imported, highest ${Math.round(after.peakKw ?? 0)} kW at the hubs.`;
   return null;
 }
 

@@ -32,8 +32,8 @@ const channels = [
   { id: "intakeTempC", title: "Intake air", unit: "°C", decimals: 0 },
 ] as const;
 
-/** Under this it is the breathing of a natural engine, and a strip of noise. */
-const LEAST_BOOST_KPA = 10;
+/** Under this it is the breathing of a natural engine: a strip of noise. */
+export const LEAST_BOOST_KPA = 10;
 
 /** A strip for each channel that any of the lines carries, with the limits that hold for the newest of them. */
 export function channelStrips(

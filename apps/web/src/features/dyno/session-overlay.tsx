@@ -24,13 +24,15 @@ export function SessionOverlay({ sessions, only, figures, timeZone, promise }: S
   if (drawn.length === 0 || !newest) return null;
   const from = drawn.flatMap(({ points }) => points.map(({ engineRpm }) => engineRpm));
   return (
-    <CurveOverlay
-      caption={one ? `Runs of the ${kindWords[one.kind].toLowerCase()}` : captionOf(drawn)}
-      measuredAt={`at the hubs, torque referred to engine speed, ${figures === "corrected" ? `corrected to ${newest.code}` : "as observed, not corrected"}`}
-      runs={curveRuns(drawn, figures)}
-      strips={channelStrips(drawn, newest.readings)}
-      {...(promise && figures === "corrected" && !one ? { bands: [promiseBand(promise, from)] } : {})}
-    />
+    <div className="dyno-overlay">
+      <CurveOverlay
+        caption={one ? `Runs of the ${kindWords[one.kind].toLowerCase()}` : captionOf(drawn)}
+        measuredAt={`at the hubs, torque referred to engine speed, ${figures === "corrected" ? `corrected to ${newest.code}` : "as observed, not corrected"}`}
+        runs={curveRuns(drawn, figures)}
+        strips={channelStrips(drawn, newest.readings)}
+        {...(promise && figures === "corrected" && !one ? { bands: [promiseBand(promise, from)] } : {})}
+      />
+    </div>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { DynoKind, SessionView } from "@buildproof/workshop";
 import { figureText } from "@/design/figure-text";
 import { momentText } from "@/design/moment-text";
+import { LEAST_BOOST_KPA } from "./overlay-runs";
 
 export const kindWords: Readonly<Record<DynoKind, string>> = {
   baseline: "Baseline",
@@ -19,7 +20,7 @@ export function sessionTitle(
 const KILOPASCALS_PER_PSI = 6.894757;
 
 /** "64 kPa (9.3 psi)" */
-export function boostText(boostKPa: number): string {
+function boostText(boostKPa: number): string {
   return `${figureText(boostKPa)} kPa (${figureText(boostKPa / KILOPASCALS_PER_PSI, 1)} psi)`;
 }
 
@@ -31,11 +32,13 @@ export function correctionText(session: SessionView): string {
 }
 
 export function conditionsText(session: SessionView): string {
-  const { gear, gearboxOilTempC, rampRpmPerS, smoothingRpm } = session;
+  const { gear, gearboxOilTempC, rampRpmPerS, smoothingRpm, figures } = session;
+  const boostKPa = figures.peakBoostKPa ?? 0;
   const parts = [
     `Gear ${gear}`,
     ...(gearboxOilTempC === null ? [] : [`gearbox oil ${figureText(gearboxOilTempC)} °C`]),
     ...(rampRpmPerS === null ? [] : [`ramp ${figureText(rampRpmPerS)} rpm/s`]),
+    ...(boostKPa > LEAST_BOOST_KPA ? [`boost up to ${boostText(boostKPa)}`] : []),
     `smoothed over ${figureText(smoothingRpm)} rpm`,
   ];
   return `${parts.join("; ")}.`;

@@ -1,7 +1,6 @@
-import type { showDyno, showJobDyno, showVehicleDyno, UseCase } from "@buildproof/workshop";
+import type { showDyno, showJobDyno, UseCase } from "@buildproof/workshop";
 
 type Answer<Asked> = Asked extends UseCase<infer _Schema, infer Value> ? Value : never;
 
 export type JobDyno = Answer<typeof showJobDyno>;
-export type VehicleDyno = Answer<typeof showVehicleDyno>;
 export type DynoDay = Answer<typeof showDyno>;

@@ -58,7 +58,11 @@ export default async function JobDynoPage({ params, searchParams }: JobDynoProps
               <EmptyState sentence="Nothing is measured yet. The baseline comes before anything is ordered that cannot go back." />
             ) : (
               <SessionOverlay
-                sessions={sessions}
+                sessions={
+                  asked.session
+                    ? sessions
+                    : sessions.filter(({ kind, id: each }) => kind !== "proof" || each === proof?.id)
+                }
                 only={asked.session}
                 figures={figures}
                 timeZone={timeZone}

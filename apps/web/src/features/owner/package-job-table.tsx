@@ -21,10 +21,10 @@ export function PackageJobTable({
       isCaptionHidden
       columns={[
         { id: "job", title: "Job" },
-        { id: "earnedShare", title: "Earned", align: "figure" },
-        { id: "quotedShare", title: "Quoted", align: "figure" },
-        { id: "earned", title: "Earned", align: "figure" },
-        { id: "quoted", title: "Quoted", align: "figure" },
+        { id: "earnedShare", title: "Earned share", align: "figure" },
+        { id: "quotedShare", title: "Quoted share", align: "figure" },
+        { id: "earned", title: "Earned margin", align: "figure" },
+        { id: "quoted", title: "Quoted margin", align: "figure" },
         { id: "sold", title: "Sold", align: "figure" },
         { id: "customer", title: "For" },
         { id: "vehicle", title: "Vehicle" },

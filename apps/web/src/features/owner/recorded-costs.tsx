@@ -1,5 +1,4 @@
 import { recordedKinds } from "@buildproof/workshop";
-import { EmptyState } from "@/design/empty-state";
 import { Section, Stack } from "@/design/sheet";
 import { kindPaths, kindWords } from "./kind-words";
 import { RecordedTable } from "./recorded-table";
@@ -16,7 +15,7 @@ export function RecordedCosts({ job }: { readonly job: ShownJob }) {
             {costs.length > 0 ? (
               <RecordedTable costs={costs} currency={job.currency} timeZone={job.timeZone} />
             ) : (
-              <EmptyState sentence={nothingOf(job, kind)} />
+              <p className="fine">{nothingOf(job, kind)}</p>
             )}
           </Section>
         );
@@ -29,5 +28,7 @@ function nothingOf(job: ShownJob, kind: (typeof recordedKinds)[number]): string 
   if (kind === "dyno" && job.clock.some((entry) => entry.kind === "dyno")) {
     return "Nothing recorded: dyno hours came from the clock, above.";
   }
-  return job.nothingYet.includes(kind) ? "Nothing recorded yet, though the quote expects it." : "Nothing.";
+  return job.nothingYet.includes(kind)
+    ? "Nothing recorded yet, though the quote expects it."
+    : "Nothing recorded, and nothing quoted.";
 }

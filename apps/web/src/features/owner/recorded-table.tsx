@@ -1,10 +1,8 @@
 import type { RecordedCost } from "@buildproof/workshop";
 import Link from "next/link";
-import { EmptyState } from "@/design/empty-state";
 import { Moment } from "@/design/moment";
 import { Money } from "@/design/money";
 import { RuledTable } from "@/design/ruled-table";
-import { kindWords } from "./kind-words";
 
 interface RecordedTableProps {
   readonly costs: readonly RecordedCost[];
@@ -24,7 +22,7 @@ export function RecordedTable({ costs, currency, timeZone, withJobs = false }: R
       columns={[
         { id: "what", title: "What" },
         { id: "amount", title: "Amount", align: "figure" },
-        withJobs ? { id: "job", title: "Job" } : { id: "kind", title: "Kind" },
+        ...(withJobs ? [{ id: "job", title: "Job" }] : []),
         { id: "on", title: "Dated" },
       ]}
       rows={costs.map((cost) => ({
@@ -37,12 +35,12 @@ export function RecordedTable({ costs, currency, timeZone, withJobs = false }: R
               Job {cost.jobNumber}
             </Link>
           ),
-          kind: kindWords[cost.kind],
           on: <Moment at={cost.at} timeZone={timeZone} form="day" />,
         },
       }))}
-      total={{ what: "Together", amount: <Money minor={total} currency={currency} /> }}
-      empty={<EmptyState sentence="Nothing has been recorded beside the clock." />}
+      {...(costs.length > 1
+        ? { total: { what: "Together", amount: <Money minor={total} currency={currency} /> } }
+        : {})}
     />
   );
 }

@@ -8,7 +8,7 @@ import { query } from "../core/use-case";
 import { costKinds } from "./cost-kind";
 import { earningsOf } from "./earnings";
 import { type JobFigures, jobFigures } from "./job-figures";
-import { findPackage, singleWorkName, storedCode } from "./package-code";
+import { findPackage, jobsUnder, singleWorkName } from "./package-code";
 import { ownerPeriod, periodStart } from "./period";
 import { refuseOwner } from "./refuse-owner";
 
@@ -25,21 +25,18 @@ const kindTitles = {
 export const exportMargins = query({
   name: "owner.export-margins",
   permission: "margins:read",
-  input: z.strictObject({ period: ownerPeriod, code: z.string().max(100).optional() }),
+  input: z.strictObject({ period: ownerPeriod, code: z.string().max(100) }),
   async run({ tx, now }, { period, code }) {
-    if (code !== undefined && !(await findPackage(tx, code))) return refuseOwner("package-not-found");
+    if (!(await findPackage(tx, code))) return refuseOwner("package-not-found");
     const { timeZone, currency } = await readSite(tx);
     const since = periodStart(period, now, timeZone);
-    const jobs = await jobFigures(tx, {
-      since,
-      ...(code === undefined ? {} : { packageCode: storedCode(code) }),
-    });
+    const jobs = await jobFigures(tx, jobsUnder(code, since));
     const csv = safeCsv(
       headerOf(currency),
       jobs.map((job) => rowOf(job, currency, timeZone)),
       { byteOrderMark: true },
     );
-    return ok({ name: `margins-${code ?? "all-packages"}-${period}-${dateInZone(now, timeZone)}.csv`, csv });
+    return ok({ name: `margins-${code}-${period}-${dateInZone(now, timeZone)}.csv`, csv });
   },
 });
 

@@ -3,7 +3,10 @@ import { coefficientAt, exactDecimal, type MinorUnits, minorUnits, roundedQuotie
 import { z } from "zod";
 import { ok } from "../core/result";
 import { readSite } from "../core/site";
+import { dateInZone } from "../core/site-date";
 import { query } from "../core/use-case";
+import { jobStatusWords } from "../jobs/job-states";
+import type { JobStatus } from "../jobs/job-status";
 import { clockedWork } from "./clocked-work";
 import { type CostKind, costKinds } from "./cost-kind";
 import { earningsOf } from "./earnings";
@@ -18,10 +21,13 @@ export const jobMargin = query({
   name: "owner.job-margin",
   permission: "margins:read",
   input: z.strictObject({ jobId: z.string() }),
-  async run({ tx }, { jobId }) {
+  async run({ tx, now }, { jobId }) {
     const isId = z.uuid().safeParse(jobId).success;
     const [figures] = isId ? await jobFigures(tx, { jobId }) : [];
     if (!figures) return refuseOwner("job-not-found");
+    const { versionId, quoteId, status, finishedAt } = await tx.job.findUniqueOrThrow({
+      where: { id: jobId },
+    });
     const { timeZone, currency, hourRates } = await readSite(tx);
     const earnings = earningsOf([figures]);
     const clock = await clockedWork(tx, jobId);
@@ -29,16 +35,19 @@ export const jobMargin = query({
     return ok({
       ...figures,
       packageCode: figures.packageCode ?? singleWork,
+      statusWords: jobStatusWords[status],
+      ending: endingOf(status, finishedAt),
       timeZone,
       currency,
+      today: dateInZone(now, timeZone),
       earnings,
-      lines: await quotedLines(tx, jobId),
+      lines: await quotedLines(tx, versionId),
       clock,
       operations: await operationHours(tx, [jobId], "workshop"),
       costs,
       labourCostMinorPerHour: hourRates.workshop.costMinor,
       dynoCostMinorPerHour: hourRates.dyno.costMinor,
-      receivedMinor: await received(tx, jobId),
+      receivedMinor: await received(tx, quoteId),
       /** Kinds that were quoted to cost something and have nothing against them yet. */
       nothingYet: costKinds.filter(
         (kind) => earnings.quotedMinor[kind] > 0 && earnings.actualMinor[kind] === 0,
@@ -47,10 +56,19 @@ export const jobMargin = query({
   },
 });
 
-async function quotedLines(tx: Transaction, jobId: string) {
-  const job = await tx.job.findUniqueOrThrow({ where: { id: jobId } });
+/** Whether the figures are final: a job handed over may still come back, a stopped one never sold what was quoted. */
+function endingOf(
+  status: JobStatus,
+  finishedAt: Date | null,
+): "handed-over" | "stopped" | "done" | "going-on" {
+  if (status === "handedOver") return "handed-over";
+  if (status === "stopped") return "stopped";
+  return finishedAt ? "done" : "going-on";
+}
+
+async function quotedLines(tx: Transaction, versionId: string) {
   const lines = await tx.quoteLine.findMany({
-    where: { versionId: job.versionId },
+    where: { versionId },
     orderBy: { position: "asc" },
   });
   const codes = lines.map(({ code }) => code);
@@ -85,8 +103,7 @@ function costOf(quantity: string, unitCostMinor: bigint): MinorUnits {
 }
 
 /** What the customer has paid, less what went back. */
-async function received(tx: Transaction, jobId: string): Promise<MinorUnits> {
-  const { quoteId } = await tx.job.findUniqueOrThrow({ where: { id: jobId } });
+async function received(tx: Transaction, quoteId: string): Promise<MinorUnits> {
   const payments = await tx.payment.findMany({ where: { quoteId } });
   return minorUnits(
     payments.reduce(

@@ -203,6 +203,14 @@ describe("a package's margin", () => {
     expect(clocked).toBeCloseTo(Number(hours?.hours), 6);
   }, 60_000);
 
+  test("a step of all work is that of the packages together", async () => {
+    const { whole: all } = await done(marginsByPackage, { period: "12-months" });
+    const step = await done(packageStep, { code: "all-work", period: "12-months", kind: "rework" });
+    expect(step.actualMinor).toBe(all.earnings.actualMinor.rework);
+    expect(step.jobs).toHaveLength(all.cameBack);
+    expect(step.recorded.reduce((sum, cost) => sum + cost.amountMinor, 0)).toBe(step.actualMinor);
+  });
+
   test("its median and middle half are those of the database's own percentile_cont", async () => {
     const { spread } = await done(packageMargin, { code: "tow-ready", period: "all" });
     const [row] = await sql(`
@@ -278,6 +286,9 @@ describe("a package's margin", () => {
     expect(await asOwner(packageMargin, { code: "no-such", period: "all" })).toMatchObject({
       refusal: { code: "package-not-found" },
     });
+    expect(await asOwner(packageMargin, { code: "all-work", period: "all" })).toMatchObject({
+      refusal: { code: "package-not-found" },
+    });
     expect(await asOwner(packageStep, { code: "no-such", period: "all", kind: "parts" })).toMatchObject({
       refusal: { code: "package-not-found" },
     });
@@ -324,7 +335,7 @@ describe("the file for a spreadsheet", () => {
     await sql(
       "update customer set name = '=HYPERLINK(\"http://x.example\")' where id = (select customer_id from job where status = 'handed_over' order by number desc limit 1)",
     );
-    const { csv } = await done(exportMargins, { period: "all" });
+    const { csv } = await done(exportMargins, { period: "all", code: "all-work" });
     expect(csv).toContain("'=HYPERLINK");
     expect(csv).not.toMatch(/(^|,|")=HYPERLINK/m);
   });

@@ -6,7 +6,7 @@ import { readSite } from "../core/site";
 import { query } from "../core/use-case";
 import { earningsOf } from "./earnings";
 import { type JobFigures, jobFigures } from "./job-figures";
-import { findPackage, singleWork, storedCode } from "./package-code";
+import { allWork, findPackage, jobsUnder, singleWork } from "./package-code";
 import { marginPct, packageSummary } from "./package-summary";
 import { ownerPeriod, periodStart } from "./period";
 import { quoteOutcomes, winRate } from "./quote-outcomes";
@@ -20,10 +20,11 @@ export const packageMargin = query({
   input: z.strictObject({ code: z.string().max(100), period: ownerPeriod }),
   async run({ tx, now }, { code, period }) {
     const found = await findPackage(tx, code);
-    if (!found) return refuseOwner("package-not-found");
+    // All work together has a page of its own.
+    if (!found || code === allWork) return refuseOwner("package-not-found");
     const { timeZone, currency } = await readSite(tx);
     const since = periodStart(period, now, timeZone);
-    const jobs = await jobFigures(tx, { since, packageCode: storedCode(code) });
+    const jobs = await jobFigures(tx, jobsUnder(code, since));
     const outcomes = (await quoteOutcomes(tx, { since, now, timeZone })).find(
       ({ packageCode }) => (packageCode ?? singleWork) === code,
     ) ?? { won: 0, lost: 0, open: 0 };

@@ -7,7 +7,7 @@ import { query } from "../core/use-case";
 import { type CostKind, costKinds } from "./cost-kind";
 import { type JobFigures, jobFigures } from "./job-figures";
 import { operationHours } from "./operation-hours";
-import { findPackage, storedCode } from "./package-code";
+import { findPackage, jobsUnder } from "./package-code";
 import { ownerPeriod, periodStart } from "./period";
 import { recordedCosts } from "./recorded-costs";
 import { refuseOwner } from "./refuse-owner";
@@ -22,7 +22,7 @@ export const packageStep = query({
     if (!found) return refuseOwner("package-not-found");
     const { timeZone, currency } = await readSite(tx);
     const since = periodStart(period, now, timeZone);
-    const jobs = await jobFigures(tx, { since, packageCode: storedCode(code) });
+    const jobs = await jobFigures(tx, jobsUnder(code, since));
     const sum = (of: (job: JobFigures) => number) =>
       minorUnits(jobs.reduce((total, job) => total + of(job), 0));
     return ok({

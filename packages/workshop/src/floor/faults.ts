@@ -2,7 +2,9 @@ import { z } from "zod";
 import { newId } from "../core/new-id";
 import { ok } from "../core/result";
 import { command } from "../core/use-case";
+import { doneAt } from "./enter-step";
 import { refuse } from "./floor-refusals";
+import { deviceTime } from "./record-step";
 import { workingJob } from "./working-job";
 
 /** A fault found on the floor: a sentence, a photo if there is one; the desk takes it from there. */
@@ -12,6 +14,8 @@ export const raiseFault = command({
   input: z.strictObject({
     jobId: z.uuid("Open the card again."),
     stepId: z.uuid("Open the card again.").optional(),
+    /** When it was found, by the device. */
+    at: deviceTime.optional(),
     sentence: z
       .string()
       .trim()
@@ -22,7 +26,7 @@ export const raiseFault = command({
       .regex(/^[0-9a-f]{64}$/, "The photo has not arrived at the workshop. Take it again.")
       .optional(),
   }),
-  async run(work, { jobId, stepId, sentence, photoSha256 }) {
+  async run(work, { jobId, stepId, at, sentence, photoSha256 }) {
     const { tx, workshopId, person, now } = work;
     const job = await workingJob(work, jobId);
     if (!job.ok) return job;
@@ -44,7 +48,7 @@ export const raiseFault = command({
         sentence,
         photoSha256: photoSha256 ?? null,
         raisedById: person.id,
-        raisedAt: now,
+        raisedAt: doneAt(at, now),
       },
     });
     work.audit({ entity: "fault", entityId: id, after: { job: jobId, sentence } });

@@ -315,7 +315,14 @@ describe("a fault", () => {
     expect((await trial.refused("technician", raiseFault, { jobId, sentence, photoSha256 })).code).toBe(
       "photo-not-kept",
     );
-    await trial.done("technician", raiseFault, { jobId, sentence, photoSha256: await photo() });
-    expect((await read()).faults[0]).toMatchObject({ sentence, by: "Tilda Brennock", clearedAt: null });
+    const at = new Date(demoNow.getTime() - 60_000);
+    const found = { jobId, sentence, photoSha256: await photo(), at: at.toISOString() };
+    await trial.done("technician", raiseFault, found);
+    expect((await read()).faults[0]).toMatchObject({
+      sentence,
+      by: "Tilda Brennock",
+      raisedAt: at,
+      clearedAt: null,
+    });
   });
 });

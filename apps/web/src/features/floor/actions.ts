@@ -2,7 +2,6 @@
 
 import { checkIn, clearFault, signHoldPoint } from "@buildproof/workshop";
 import { refresh } from "next/cache";
-import { redirect } from "next/navigation";
 import { type FormState, refusedForm, savedForm } from "@/design/forms/form-state";
 import { requestContext } from "@/server/request-context";
 import { asFormRefusal, runForm } from "@/server/run-form";
@@ -24,9 +23,10 @@ export async function checkInAction(_: FormState, form: FormData): Promise<FormS
     photos: form.getAll("photo").map(String),
     told: form.getAll("told").map(String),
   };
-  const { state } = await runForm(checkIn, input, form);
-  if (state.status !== "saved") return state;
-  redirect(`/floor/jobs/${jobId}/check-in`);
+  const { state } = await runForm(checkIn, input, form, "The vehicle is in.");
+  // The page is read anew and shows the record in place of the form.
+  refresh();
+  return state;
 }
 
 export async function signHoldPointAction(_: FormState, form: FormData): Promise<FormState> {

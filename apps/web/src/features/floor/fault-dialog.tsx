@@ -49,6 +49,7 @@ export function FaultDialog({ jobId, step, press }: FaultDialogProps) {
       {(close) => (
         <form
           className="form"
+          data-density="floor"
           aria-label="Raise a fault"
           onSubmit={(event) => {
             event.preventDefault();

@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { newId } from "../core/new-id";
+import { clearFault, raiseFault } from "../floor/faults";
 import { countGoodsIn } from "../jobs/count-goods-in";
 import { listJobs } from "../jobs/list-jobs";
 import { moveJob } from "../jobs/move-job";
 import { readJob } from "../jobs/read-job";
 import { stopJob } from "../jobs/stop-job";
+import { recordPayment } from "../quotes/record-payment";
 import { type AcceptedJob, acceptedJob, doAllSteps, pay } from "../testing/accepted-job";
 import { demoNow } from "../testing/demo-moment";
 import { demoWorkshop } from "../testing/demo-workshop";
@@ -430,6 +432,28 @@ describe("goods-in, stopping, finding", () => {
     }
     const foreign = await trial.done("gulfOwner", listJobs, { search: job.plate });
     expect(foreign.jobs).toEqual([]);
+  });
+
+  test("what happened to a job names its faults and its payments in words", async () => {
+    const job = await acceptedJob(trial, { deposit: false });
+    await inWork(job);
+    const { faultId } = await trial.done("technician", raiseFault, {
+      jobId: job.jobId,
+      sentence: "Weeping axle seal on the left",
+    });
+    await trial.done("manager", clearFault, { faultId, because: "Seal renewed, dry after the road test" });
+    await trial.done("desk", recordPayment, {
+      quoteId: job.quoteId,
+      kind: "deposit",
+      amount: "16000",
+      method: "transfer",
+      receivedOn: "2026-11-25",
+    });
+    const { timeline } = await trial.done("manager", readJob, { jobId: job.jobId });
+    const sentences = timeline.map(({ sentence }) => sentence);
+    expect(sentences).toContain("Fault raised: Weeping axle seal on the left");
+    expect(sentences).toContain("Fault settled: Seal renewed, dry after the road test");
+    expect(sentences).toContain("Deposit received: $16,000.00.");
   });
 
   test("a job moves only as the table of states allows", async () => {

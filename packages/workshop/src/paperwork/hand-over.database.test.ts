@@ -189,6 +189,17 @@ describe("evidence", () => {
     expect(refusal.code).toBe("signatory-missing");
   });
 
+  test("is not taken in place of a record: no file stands in for a torque", async () => {
+    const job = await acceptedJob(trial);
+    for (const code of ["torque-record", "hold-points-signed", "dyno-verdict", "re-torque-booked"]) {
+      const obligationId = await obligation(job, code);
+      const file = new UploadedFile("record.pdf", pdf);
+      expect((await trial.refused("desk", attachEvidence, { obligationId, file })).code).toBe(
+        "record-not-uploaded",
+      );
+    }
+  });
+
   test("is not attached by a technician, nor to another workshop's obligation", async () => {
     const obligationId = await obligation(await acceptedJob(trial), "engineering-certificate");
     const file = new UploadedFile("certificate.pdf", pdf);

@@ -10,7 +10,7 @@ export type TimelineEntry = {
   readonly sentence: string;
 };
 
-const told = z
+const storedTold = z
   .object({
     status: z.enum(jobStatuses),
     number: z.number(),
@@ -30,33 +30,66 @@ const told = z
     dyno: z.string(),
     peakKw: z.number(),
     verdict: z.string(),
+    sentence: z.string(),
+    cleared: z.string(),
+    kind: z.string(),
+    amountMinor: z.string(),
   })
   .partial();
 
-/** What happened to a job, from the audit record, newest first. */
-export async function jobTimeline(tx: Transaction, jobId: string): Promise<readonly TimelineEntry[]> {
+/** What happened to a job, its faults and its payments, from the audit record, newest first. */
+export async function jobTimeline(
+  tx: Transaction,
+  job: { readonly id: string; readonly quoteId: string },
+  words: { readonly money: (minor: bigint) => string },
+): Promise<readonly TimelineEntry[]> {
+  const faults = await tx.fault.findMany({ where: { jobId: job.id }, select: { id: true } });
+  const payments = await tx.payment.findMany({ where: { quoteId: job.quoteId }, select: { id: true } });
   const events = await tx.auditEvent.findMany({
-    where: { entity: "job", entityId: jobId },
+    where: {
+      OR: [
+        { entity: "job", entityId: job.id },
+        { entity: "fault", entityId: { in: faults.map(({ id }) => id) } },
+        { entity: "payment", entityId: { in: payments.map(({ id }) => id) } },
+      ],
+    },
     orderBy: [{ at: "desc" }, { id: "desc" }],
     take: 200,
   });
-  return events.map(({ id, at, actorName, useCase, before, after }) => ({
-    id,
-    at,
-    who: actorName,
-    sentence: sentenceOf(useCase, told.catch({}).parse(before ?? {}), told.catch({}).parse(after ?? {})),
-  }));
+  return events.map(({ id, at, actorName, useCase, before, after }) => {
+    const told = { before: readTold(before), after: readTold(after) };
+    return { id, at, who: actorName, sentence: sentenceOf(useCase, told, words.money) };
+  });
 }
 
-type Told = z.output<typeof told>;
+type Told = z.output<typeof storedTold>;
 
-function sentenceOf(useCase: string, before: Told, after: Told): string {
+/** What an audit line says that we have words for; anything else leaves the use case's own name. */
+function readTold(stored: unknown): Told {
+  return storedTold.catch({}).parse(stored ?? {});
+}
+
+function sentenceOf(
+  useCase: string,
+  { before, after }: { readonly before: Told; readonly after: Told },
+  money: (minor: bigint) => string,
+): string {
   return (
     bookingSentence(before, after) ??
     workSentence(before, after) ??
     dynoSentence(after) ??
+    besideSentence(after, money) ??
     `${useCase.replace(".", ": ").replaceAll("-", " ")}.`
   );
+}
+
+/** Faults and payments: they belong to the job and have lines of their own in the record. */
+function besideSentence(after: Told, money: (minor: bigint) => string): string | null {
+  if (after.cleared) return `Fault settled: ${after.cleared}`;
+  if (after.sentence) return `Fault raised: ${after.sentence}`;
+  if (after.amountMinor && /^\d+$/.test(after.amountMinor))
+    return `${after.kind === "balance" ? "Balance" : "Deposit"} received: ${money(BigInt(after.amountMinor))}.`;
+  return null;
 }
 
 function bookingSentence(before: Told, after: Told): string | null {

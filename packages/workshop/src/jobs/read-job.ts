@@ -1,11 +1,16 @@
+import type { Transaction } from "@buildproof/database";
 import { z } from "zod";
 import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
+import { isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
+import { holdsBack, type ObligationState } from "../paperwork/obligation-states";
+import { readStanding } from "../paperwork/settle-job";
 import { workOf } from "../planning-desk/block-load";
 import { resourceChoices } from "../planning-desk/resource-choices";
 import { kitListOf, selectionOf } from "./accepted-selection";
 import { readGateJob } from "./gate-job";
+import { moneyWords } from "./gate-papers";
 import { readGateCatalogue } from "./gate-prerequisites";
 import { refuse } from "./job-refusals";
 import { jobStatusWords } from "./job-states";
@@ -77,15 +82,36 @@ export const readJob = query({
       progress: progressByOperation(steps),
       steps: { all: own.length, done: own.filter(({ done }) => done).length },
       faults: await tx.fault.findMany({ where: { jobId }, orderBy: { raisedAt: "desc" } }),
-      obligations: await tx.obligation.count({ where: { jobId } }),
-      timeline: await jobTimeline(tx, jobId),
+      obligations: (await readStanding(tx, jobId))?.obligations.map(obligationLine) ?? [],
+      timeline: await jobTimeline(tx, job, { money: (minor) => moneyWords(minor, version.currency) }),
+      payments: await paymentsOf(tx, job.quoteId),
       resources: await resourceChoices(tx),
       may: {
         book: mayDo("bookings:write", person.roles),
         count: mayDo("goods:count", person.roles),
         finish: mayDo("floor:write", person.roles),
+        settleFaults: person.roles.includes("manager"),
         readQuote: mayDo("quotes:read", person.roles),
       },
     });
   },
 });
+
+function obligationLine(state: ObligationState) {
+  const { id, title, met, sentence, safety } = state;
+  return { id, title, met, sentence, safety, holds: holdsBack(state) };
+}
+
+async function paymentsOf(tx: Transaction, quoteId: string) {
+  const rows = await tx.payment.findMany({
+    where: { quoteId },
+    orderBy: [{ receivedOn: "asc" }, { recordedAt: "asc" }],
+  });
+  return rows.map(({ id, kind, amountMinor, method, receivedOn }) => ({
+    id,
+    kind,
+    amountMinor,
+    method,
+    receivedOn: isoDateOf(receivedOn),
+  }));
+}

@@ -3,7 +3,9 @@ import { z } from "zod";
 import { newId } from "../core/new-id";
 import { ok } from "../core/result";
 import { command } from "../core/use-case";
+import { readJobRecords } from "./job-records";
 import { keepFile } from "./keep-file";
+import { isAttachable } from "./obligation-states";
 import { refuse } from "./paperwork-refusals";
 import { settleIfDone } from "./settle-job";
 import { UploadedFile } from "./uploaded-file";
@@ -27,6 +29,8 @@ export const attachEvidence = command({
       include: { job: { select: { id: true, status: true } } },
     });
     if (!obligation) return refuse("obligation-not-found");
+    if (!isAttachable(obligation.code, await readJobRecords(tx, obligation.jobId)))
+      return refuse("record-not-uploaded");
     if (file.bytes.byteLength === 0) return refuse("file-empty");
     if (file.bytes.byteLength > LARGEST_EVIDENCE_BYTES)
       return refuse("file-too-large", { megabytes: Math.ceil(file.bytes.byteLength / 1024 / 1024) });

@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { newId } from "../core/new-id";
+import { clearFault, raiseFault } from "../floor/faults";
 import { countGoodsIn } from "../jobs/count-goods-in";
 import { listJobs } from "../jobs/list-jobs";
 import { moveJob } from "../jobs/move-job";
 import { readJob } from "../jobs/read-job";
 import { stopJob } from "../jobs/stop-job";
+import { recordPayment } from "../quotes/record-payment";
 import { type AcceptedJob, acceptedJob, doAllSteps, pay } from "../testing/accepted-job";
 import { demoNow } from "../testing/demo-moment";
 import { demoWorkshop } from "../testing/demo-workshop";
@@ -185,6 +187,17 @@ describe("evidence", () => {
   test("of a signatory names who signed", async () => {
     const refusal = await attach(new UploadedFile("certificate.pdf", pdf), { signatoryName: " " });
     expect(refusal.code).toBe("signatory-missing");
+  });
+
+  test("is not taken in place of a record: no file stands in for a torque", async () => {
+    const job = await acceptedJob(trial);
+    for (const code of ["torque-record", "hold-points-signed", "dyno-verdict", "re-torque-booked"]) {
+      const obligationId = await obligation(job, code);
+      const file = new UploadedFile("record.pdf", pdf);
+      expect((await trial.refused("desk", attachEvidence, { obligationId, file })).code).toBe(
+        "record-not-uploaded",
+      );
+    }
   });
 
   test("is not attached by a technician, nor to another workshop's obligation", async () => {
@@ -430,6 +443,28 @@ describe("goods-in, stopping, finding", () => {
     }
     const foreign = await trial.done("gulfOwner", listJobs, { search: job.plate });
     expect(foreign.jobs).toEqual([]);
+  });
+
+  test("what happened to a job names its faults and its payments in words", async () => {
+    const job = await acceptedJob(trial, { deposit: false });
+    await inWork(job);
+    const { faultId } = await trial.done("technician", raiseFault, {
+      jobId: job.jobId,
+      sentence: "Weeping axle seal on the left",
+    });
+    await trial.done("manager", clearFault, { faultId, because: "Seal renewed, dry after the road test" });
+    await trial.done("desk", recordPayment, {
+      quoteId: job.quoteId,
+      kind: "deposit",
+      amount: "16000",
+      method: "transfer",
+      receivedOn: "2026-11-25",
+    });
+    const { timeline } = await trial.done("manager", readJob, { jobId: job.jobId });
+    const sentences = timeline.map(({ sentence }) => sentence);
+    expect(sentences).toContain("Fault raised: Weeping axle seal on the left");
+    expect(sentences).toContain("Fault settled: Seal renewed, dry after the road test");
+    expect(sentences).toContain("Deposit received: $16,000.00.");
   });
 
   test("a job moves only as the table of states allows", async () => {

@@ -36,14 +36,18 @@ export function recordStanding(code: string, records: JobRecords): RecordStandin
   if (code === "torque-record")
     return ofSteps(
       records.steps.filter(({ kind }) => kind === "torque"),
-      "torques",
+      { one: "torque", many: "torques" },
     );
   if (code === "hold-points-signed")
     return ofSteps(
       records.steps.filter(({ kind }) => kind === "holdPoint"),
-      "hold points",
+      { one: "hold point", many: "hold points" },
     );
-  if (code === "readiness-monitors") return ofSteps(records.steps.filter(isReadiness), "readiness readings");
+  if (code === "readiness-monitors")
+    return ofSteps(records.steps.filter(isReadiness), {
+      one: "readiness reading",
+      many: "readiness readings",
+    });
   if (code === "dyno-verdict") return ofVerdict(records.verdict);
   return null;
 }
@@ -52,15 +56,14 @@ function isReadiness({ unit }: StepState): boolean {
   return unit === "monitors" || unit === "codes";
 }
 
-function ofSteps(steps: readonly StepState[], what: string): RecordStanding | null {
+type Words = { readonly one: string; readonly many: string };
+
+function ofSteps(steps: readonly StepState[], words: Words): RecordStanding | null {
   if (steps.length === 0) return null;
   const open = steps.filter(({ done }) => !done || done.withinLimits === false);
   return {
     met: open.length === 0,
-    sentence:
-      open.length === 0
-        ? `All ${steps.length} ${what} are on the job card.`
-        : `${open.length} of ${steps.length} ${what} open: ${namesOf(open)}.`,
+    sentence: standingWords(steps, open, words),
     table: [
       ["operation", "step", "value", "unit", "low", "high", "by", "at (UTC)"],
       ...steps.map(({ operationName, text, done, unit, low, high }) => [
@@ -75,6 +78,13 @@ function ofSteps(steps: readonly StepState[], what: string): RecordStanding | nu
       ]),
     ],
   };
+}
+
+function standingWords(steps: readonly StepState[], open: readonly StepState[], words: Words): string {
+  if (open.length > 0) return `${open.length} of ${steps.length} ${words.many} open: ${namesOf(open)}.`;
+  return steps.length === 1
+    ? `The one ${words.one} is on the job card.`
+    : `All ${steps.length} ${words.many} are on the job card.`;
 }
 
 const NAMED = 3;

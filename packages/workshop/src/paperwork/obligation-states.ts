@@ -15,6 +15,8 @@ export type ObligationState = {
   readonly safety: boolean;
   readonly blocksHandOver: boolean;
   readonly met: boolean;
+  /** Whether a file meets it; else the job's own record does, or the day agreed at the keys. */
+  readonly attachable: boolean;
   /** How it stands. */
   readonly sentence: string;
   readonly record: RecordStanding | null;
@@ -41,8 +43,10 @@ export async function obligationStates(
   });
   return rows.map(({ evidence, workshopId: _, jobId: __, position: ___, ...row }) => {
     const record = recordStanding(row.code, records);
-    const met = evidence.length > 0 || (record?.met ?? false);
-    return { ...row, met, record, evidence, sentence: sentenceOf(row, evidence, record) };
+    // No file stands in for a torque that is not on the card.
+    const met = record ? record.met : evidence.length > 0;
+    const attachable = isAttachable(row.code, records);
+    return { ...row, met, attachable, record, evidence, sentence: sentenceOf(row, evidence, record) };
   });
 }
 
@@ -53,16 +57,20 @@ function sentenceOf(
   evidence: readonly { readonly name: string; readonly signatoryName: string }[],
   record: RecordStanding | null,
 ): string {
+  if (record) return record.sentence;
   const [newest] = evidence;
   if (newest) {
     const by = newest.signatoryName ? `, signed by ${newest.signatoryName}` : "";
     return `Attached: ${newest.name}${by}.`;
   }
-  if (record) return record.sentence;
   if (row.code === followUpCode) return "Agreed when the keys are handed over.";
   return row.blocksHandOver
     ? `Open: attach the ${row.evidenceKind}.`
     : `Not attached. It does not hold the vehicle back; confirm what applies, then attach the ${row.evidenceKind}.`;
+}
+
+export function isAttachable(code: string, records: JobRecords): boolean {
+  return code !== followUpCode && recordStanding(code, records) === null;
 }
 
 /** Whether an obligation holds the vehicle back now. */

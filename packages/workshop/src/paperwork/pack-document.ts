@@ -1,6 +1,6 @@
 import type { Transaction } from "@buildproof/database";
 import type { HandOverPackDocument } from "@buildproof/documents";
-import { dateInZone, isoDateOf } from "../core/site-date";
+import { dateInZone } from "../core/site-date";
 import { kitListOf, selectionOf } from "../jobs/accepted-selection";
 import { ownSteps, type StepState, stepStates } from "../jobs/step-progress";
 import { dateWords, momentWords } from "../planning-desk/time-words";
@@ -110,7 +110,7 @@ function followUpsOf({ followUpOn }: HandedOver): HandOverPackDocument["followUp
   return [
     {
       what: "Re-torque visit at 500 to 1,000 km",
-      when: `agreed for ${dateWords(followUpOn)} (${isoDateOf(followUpOn)})`,
+      when: `agreed for ${dateWords(followUpOn)}`,
     },
   ];
 }

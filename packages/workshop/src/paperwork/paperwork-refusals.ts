@@ -14,7 +14,7 @@ export const refuse = refusals({
     "This file is none that is taken here. Attach a PDF, or a photo as JPEG, PNG, WebP or HEIC.",
   "signatory-missing": () => "Say who signed the certificate.",
   "record-not-uploaded": () =>
-    "This is met by the job's own record, not by a file. Finish the work on the job card.",
+    "This is met by the job's own record, not by a file. Finish the work on the job card, or agree the visit at the keys.",
   "already-handed-over": () => "This vehicle was handed over already; nothing more is recorded on it.",
   "not-handed-over": () => "The pack is made when the vehicle is handed over. Hand it over first.",
   "job-stale": () => staleSentence("job"),

@@ -4,6 +4,8 @@ import { readGateJob } from "../jobs/gate-job";
 import { readGateCatalogue } from "../jobs/gate-prerequisites";
 import { openPoints } from "../jobs/open-points";
 import { readGate } from "../jobs/read-gate";
+import { holdsBack } from "../paperwork/obligation-states";
+import { readStanding } from "../paperwork/settle-job";
 import { clockWords, inDays, type Moment, type Owed, vehicleOf } from "./owed";
 
 /** Faults that wait for a decision, hand-overs that are held up, vehicles ready, jobs not yet booked. */
@@ -33,11 +35,16 @@ async function faults(tx: Transaction, { today, site }: Moment): Promise<readonl
 async function held(tx: Transaction, { today, site }: Moment): Promise<readonly Owed[]> {
   const rows = await tx.job.findMany({
     where: { status: { in: ["doneNotForRoad", "doneUnpaid", "ready"] } },
-    include: { ...withNames, obligations: { include: { _count: { select: { evidence: true } } } } },
+    include: withNames,
     orderBy: { number: "asc" },
   });
+  const holding = new Map<string, string>();
+  for (const { id, status } of rows) {
+    if (status !== "doneNotForRoad") continue;
+    const standing = await readStanding(tx, id);
+    holding.set(id, (standing?.obligations.filter(holdsBack) ?? []).map(({ title }) => title).join("; "));
+  }
   return rows.map((job) => {
-    const open = job.obligations.filter(({ _count }) => _count.evidence === 0);
     const finished = job.finishedAt
       ? `, finished ${inDays(daysBetween(today, dateInZone(job.finishedAt, site.timeZone)))}`
       : "";
@@ -57,7 +64,7 @@ async function held(tx: Transaction, { today, site }: Moment): Promise<readonly 
         since,
         action: { label: "Record the balance", place: "quote", id: job.quoteId },
       };
-    const names = open.map(({ title }) => title).join("; ");
+    const names = holding.get(job.id) ?? "";
     return {
       kind: "hand-over-blocked",
       sentence: `${what}: done, not for road use${names === "" ? "" : `, because this is open: ${names}`}.`,

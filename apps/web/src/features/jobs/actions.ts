@@ -1,6 +1,6 @@
 "use server";
 
-import { countGoodsIn, finishWork, stopJob } from "@buildproof/workshop";
+import { clearFault, countGoodsIn, finishWork, stopJob } from "@buildproof/workshop";
 import { revalidatePath } from "next/cache";
 import type { FormState } from "@/design/forms/form-state";
 import { runForm } from "@/server/run-form";
@@ -17,6 +17,16 @@ export async function countGoodsInAction(_previous: FormState, form: FormData): 
     },
     form,
     ({ complete: all }) => (all ? "Parts counted: complete." : "Count recorded; stores can chase the rest."),
+  );
+  return shownAnew(state);
+}
+
+export async function settleFaultAction(_previous: FormState, form: FormData): Promise<FormState> {
+  const { state } = await runForm(
+    clearFault,
+    { faultId: String(form.get("faultId") ?? ""), because: String(form.get("because") ?? "") },
+    form,
+    "The fault is settled.",
   );
   return shownAnew(state);
 }

@@ -2,6 +2,10 @@ import Link from "next/link";
 import { Moment } from "@/design/moment";
 import { Money } from "@/design/money";
 import { Section, SheetRow } from "@/design/sheet";
+import { dayText } from "@/features/plan/local-text";
+import { SettleFault } from "./settle-fault";
+
+const paymentWords = { deposit: "Deposit", balance: "Balance", refund: "Refund" } as const;
 
 interface MoneySectionProps {
   readonly money: {
@@ -11,11 +15,18 @@ interface MoneySectionProps {
     readonly outstandingMinor: bigint;
     readonly currency: string;
   };
+  readonly payments: readonly {
+    readonly id: string;
+    readonly kind: "deposit" | "balance" | "refund";
+    readonly amountMinor: bigint;
+    readonly method: string;
+    readonly receivedOn: string;
+  }[];
   /** Where payments are recorded; null for those who do not see quotes. */
   readonly quoteHref: string | null;
 }
 
-export function MoneySection({ money, quoteHref }: MoneySectionProps) {
+export function MoneySection({ money, payments, quoteHref }: MoneySectionProps) {
   const { currency } = money;
   return (
     <Section title="Money" aside={quoteHref && <Link href={quoteHref}>Record a payment</Link>}>
@@ -26,6 +37,11 @@ export function MoneySection({ money, quoteHref }: MoneySectionProps) {
         <SheetRow label="Deposit asked">
           <Money minor={money.depositMinor} currency={currency} />
         </SheetRow>
+        {payments.map(({ id, kind, amountMinor, method, receivedOn }) => (
+          <SheetRow key={id} label={paymentWords[kind]}>
+            <Money minor={amountMinor} currency={currency} /> {`by ${method}, ${dayText(receivedOn)}`}
+          </SheetRow>
+        ))}
         <SheetRow label="Received">
           <Money minor={money.receivedMinor} currency={currency} />
         </SheetRow>
@@ -33,6 +49,39 @@ export function MoneySection({ money, quoteHref }: MoneySectionProps) {
           <Money minor={money.outstandingMinor} currency={currency} />
         </SheetRow>
       </div>
+    </Section>
+  );
+}
+
+interface JobObligationsProps {
+  readonly obligations: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly met: boolean;
+    readonly holds: boolean;
+    readonly sentence: string;
+  }[];
+  readonly href: string;
+}
+
+/** What the job still has to show, in short; the hand-over page has reasons, sources and files. */
+export function JobObligations({ obligations, href }: JobObligationsProps) {
+  return (
+    <Section title="Obligations" aside={<Link href={href}>Evidence and sources</Link>}>
+      {obligations.length === 0 ? (
+        <p>None is laid out.</p>
+      ) : (
+        <ul className="sentences" aria-label="Obligations">
+          {obligations.map(({ id, title, met, holds, sentence }) => (
+            <li key={id} className="sentence">
+              <div>
+                <strong>{met ? "Met:" : holds ? "Open:" : "To confirm:"}</strong> {title}
+                <span className="sentence-note">{sentence}</span>
+              </div>
+            </li>
+          ))}
+        </ul>
+      )}
     </Section>
   );
 }
@@ -47,9 +96,10 @@ interface FaultsSectionProps {
     readonly clearedBecause: string;
   }[];
   readonly timeZone: string;
+  readonly maySettle: boolean;
 }
 
-export function FaultsSection({ faults, timeZone }: FaultsSectionProps) {
+export function FaultsSection({ faults, timeZone, maySettle }: FaultsSectionProps) {
   return (
     <Section title="Faults">
       {faults.length === 0 ? (
@@ -65,11 +115,10 @@ export function FaultsSection({ faults, timeZone }: FaultsSectionProps) {
                   {clearedAt && `; ${clearedBecause}`}
                 </span>
               </div>
-              {photoSha256 && (
-                <div className="sentence-action">
-                  <a href={`/api/files/${photoSha256}`}>Photo</a>
-                </div>
-              )}
+              <div className="sentence-action">
+                {photoSha256 && <a href={`/api/files/${photoSha256}`}>Photo</a>}
+                {maySettle && !clearedAt && <SettleFault faultId={id} sentence={sentence} />}
+              </div>
             </li>
           ))}
         </ol>

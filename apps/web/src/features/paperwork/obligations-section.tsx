@@ -17,6 +17,7 @@ interface ObligationLine {
   readonly safety: boolean;
   readonly blocksHandOver: boolean;
   readonly met: boolean;
+  readonly attachable: boolean;
   readonly sentence: string;
   readonly evidence: readonly {
     readonly id: string;
@@ -100,7 +101,7 @@ function Line({ obligation, timeZone, mayAttach }: LineProps) {
           {signatory && <p className="fine">{`Signed by: ${signatory}.`}</p>}
         </Disclosure>
       </div>
-      {mayAttach && (
+      {mayAttach && obligation.attachable && (
         <div className="sentence-action">
           <AttachEvidence obligationId={id} title={title} asksSignatory={evidenceKind === "certificate"} />
         </div>

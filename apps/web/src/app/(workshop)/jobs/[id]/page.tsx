@@ -10,7 +10,13 @@ import { finishWorkAction } from "@/features/jobs/actions";
 import { BookingsSection } from "@/features/jobs/bookings-section";
 import { GateSection } from "@/features/jobs/gate-section";
 import { GoodsSection } from "@/features/jobs/goods-section";
-import { FaultsSection, MoneySection, ProgressSection, Timeline } from "@/features/jobs/job-side";
+import {
+  FaultsSection,
+  JobObligations,
+  MoneySection,
+  ProgressSection,
+  Timeline,
+} from "@/features/jobs/job-side";
 import { StopJob } from "@/features/jobs/stop-job";
 import { localText } from "@/features/plan/local-text";
 import { load } from "@/server/load";
@@ -114,8 +120,13 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
           />
         </Stack>
         <Stack>
-          <MoneySection money={job.money} quoteHref={may.readQuote ? quoteHref : null} />
-          <FaultsSection faults={job.faults} timeZone={timeZone} />
+          <MoneySection
+            money={job.money}
+            payments={job.payments}
+            quoteHref={may.readQuote ? quoteHref : null}
+          />
+          <FaultsSection faults={job.faults} timeZone={timeZone} maySettle={may.settleFaults && !isOver} />
+          <JobObligations obligations={job.obligations} href={`/jobs/${job.id}/hand-over`} />
           <ProgressSection progress={job.progress} total={job.steps} />
           <Timeline entries={job.timeline} timeZone={timeZone} />
         </Stack>

@@ -27,7 +27,7 @@ export async function ownerReadsTheMargin(owner: Page, story: OwnerStory): Promi
 /** On the page of a job's margin: the supplier's invoice for its parts. */
 export async function ownerRecordsTheParts(owner: Page): Promise<void> {
   const form = owner.getByRole("form", { name: "Record a cost" });
-  await form.getByRole("button", { name: /^For/ }).click();
+  await form.getByRole("button", { name: /For \(required\)$/ }).click();
   await owner.getByRole("option", { name: "Parts and materials" }).click();
   await form.getByLabel("What it is").fill("Pellavane and Vellis, invoices 8841 and 2207");
   await form.getByLabel("Amount without tax").fill("17,940.50");

@@ -31,6 +31,7 @@ import {
   technicianDeclaresTheWorkDone,
   workDayAhead,
 } from "./story/jobs";
+import { ownerReadsTheMargin } from "./story/owner";
 import {
   customerAcceptsTheQuote,
   deskIssuesTheQuote,
@@ -109,7 +110,7 @@ test("one build, from the first call to the keys and what it earned", async ({ o
     await deskHandsOver(desk, story);
   });
   await test.step("the owner sees what it earned", async () => {
-    await owner.goto(`/owner`);
+    await ownerReadsTheMargin(owner, story);
     await checkAccessibility(owner);
   });
 });

@@ -18,6 +18,8 @@ export default defineConfig({
   use: {
     // BUILDPROOF_TEST_URL points the tests at a service that already runs, for writing them.
     baseURL: process.env.BUILDPROOF_TEST_URL ?? `http://127.0.0.1:${port}`,
+    // A press that finds nothing fails where it stands, not when the whole test runs out.
+    actionTimeout: 20_000,
     locale: "en-AU",
     timezoneId: "Australia/Adelaide",
     trace: "retain-on-failure",

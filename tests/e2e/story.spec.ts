@@ -43,14 +43,17 @@ import {
 
 type Story = DeskStory & QuoteStory & JobStory & DynoStory & FloorStory;
 
+/** Its own in every run, so that the story can be told again on the same data. */
+const serial = String(Date.now()).slice(-7);
+
 test("one build, from the first call to the keys and what it earned", async ({ openAs }) => {
   test.setTimeout(600_000);
   const story: Story = {
-    customerName: "Wilhelmina Ashdown",
+    customerName: `Wilhelmina Ashdown ${serial}`,
     phone: "0491 570 158",
-    vin: "7Z9STRY01T0000042",
-    plate: "4ST 0RY",
-    workDay: workDayAhead(new Date(), 21),
+    vin: `7Z9STRY01T${serial}`,
+    plate: `4ST ${serial.slice(-4)}`,
+    workDay: workDayAhead(new Date(), 14 + (Number(serial) % 35)),
     hoist: "Hoist 2",
     technician: "Tilda Brennock",
   };
@@ -68,11 +71,11 @@ test("one build, from the first call to the keys and what it earned", async ({ o
   });
   await test.step("before anything is ordered the vehicle is inspected and measured", async () => {
     await technicianInspects(technician, story);
-    await operatorMeasuresTheBaseline(technician, story);
-  });
-  await test.step("the desk completes the build and quotes it", async () => {
     await desk.reload();
     await deskCompletesTheBuild(desk);
+    await operatorMeasuresTheBaseline(technician, story);
+  });
+  await test.step("the desk quotes the build", async () => {
     await deskQuotesTheBuild(desk, story);
     await deskIssuesTheQuote(desk, story);
     await deskMakesTheLink(desk, story);

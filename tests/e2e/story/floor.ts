@@ -47,7 +47,11 @@ export async function technicianChecksIn(technician: Page, story: FloorStory): P
 
 export async function fillCheckIn(technician: Page, odometerKm: string): Promise<void> {
   const form = technician.getByRole("form", { name: "Check in" });
-  for (const box of await form.getByRole("checkbox").all()) await box.check({ force: true });
+  await expect(form.getByRole("checkbox").first()).toBeAttached();
+  for (const box of await form.getByRole("checkbox").all()) {
+    await box.press("Space");
+    await expect(box).toBeChecked();
+  }
   await form.getByLabel("Condition").fill("Stone chips on the bonnet; scratch on the left rear door.");
   await form.getByLabel("Photos").setInputFiles(photoFile);
   await expect(form.getByText("1 at the workshop")).toBeVisible();
@@ -55,7 +59,8 @@ export async function fillCheckIn(technician: Page, odometerKm: string): Promise
   await form.getByLabel("Keys").fill("2");
   const grade = form.getByRole("radio", { name: "98" });
   if ((await grade.count()) > 0) {
-    await grade.check({ force: true });
+    await grade.press("Space");
+    await expect(grade).toBeChecked();
     await form.getByLabel("Ethanol content").fill("4");
   }
 }

@@ -6,6 +6,8 @@ export default defineConfig({
   test: {
     projects: [
       {
+        // As apps/web/tsconfig.json has it.
+        resolve: { alias: [{ find: /^@\//, replacement: `${import.meta.dirname}/apps/web/src/` }] },
         test: {
           ...shared,
           name: "unit",

@@ -1,16 +1,7 @@
 import type { Page } from "@playwright/test";
 import { demoPassword } from "../../prisma/demo/demo-people";
 import { checkAccessibility, expect, signInAs, test } from "./fixtures";
-import {
-  enterStep,
-  type FloorStory,
-  fillCheckIn,
-  photoFile,
-  secondPersonSigns,
-  technicianChecksIn,
-  technicianFinishesTheCard,
-  technicianWorksTheCard,
-} from "./story/floor";
+import { enterStep, fillCheckIn, photoFile, secondPersonSigns, technicianWorksTheCard } from "./story/floor";
 
 const tablet = { width: 1024, height: 768 };
 const phone = { width: 390, height: 844 };
@@ -79,21 +70,6 @@ test("a technician takes a vehicle in and works its card, and nothing typed is l
   await checkAccessibility(page);
   await page.getByRole("button", { name: "Clock off" }).click();
   await expect(page.getByRole("button", { name: "Clock on" })).toBeVisible();
-});
-
-test("a vehicle that comes a day early is taken in from its job, and its card worked to the end", async ({
-  page,
-}) => {
-  test.slow();
-  await signInAs(page, "technician");
-  await page.goto("/jobs?q=9DM");
-  const link = page.getByRole("row", { name: /9DM 4RS/ }).getByRole("link", { name: /^Job \d+$/ });
-  const jobNumber = (await link.textContent())?.replace("Job ", "") ?? "";
-  const story: FloorStory = { jobNumber, odometerKm: "399000" };
-  await technicianChecksIn(page, story);
-  await technicianFinishesTheCard(page, story);
-  await page.getByRole("link", { name: "Go to the job" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: /9DM 4RS/ })).toBeVisible();
 });
 
 test("a figure outside its limits is a fault; an undone step is open again", async ({ page, openAs }) => {

@@ -12,18 +12,13 @@ export function checkNode() {
   throw refusal(`Node ${process.versions.node} is too old: install Node 20.19 or newer and start again.`);
 }
 
-/** Installs the packages of the lock file when they are missing or other than the last ones installed. */
+/** Installs the packages of the lock file unless every one of them lies there in its version. */
 export async function installWhenNeeded() {
-  const modules = path.join(repository, "node_modules");
-  const stamp = path.join(modules, ".buildproof-lock");
-  const wanted = hashOf([path.join(repository, "package-lock.json")]);
-  if (existsSync(stamp) && readFileSync(stamp, "utf8") === wanted) return;
-  if (existsSync(modules) && isInstalled()) return writeFileSync(stamp, wanted);
+  if (isInstalled()) return;
   needSpace(repository, 1500);
   await stage("Installing packages (first start, or the lock file changed)", () =>
     runProgram("npm", ["ci", "--no-audit", "--no-fund"], { cwd: repository }),
   );
-  writeFileSync(stamp, wanted);
 }
 
 /** Makes the typed database client when the schema is newer than it. */
@@ -42,23 +37,22 @@ export async function generateWhenNeeded() {
   writeFileSync(stamp, wanted);
 }
 
-/** npm's own note of what it installed lists the same packages as the lock file. */
+/** Asks the packages themselves: npm's own note of what it installed survives a folder that was taken away. */
 function isInstalled() {
   const read = (file) => {
     try {
-      const { packages } = JSON.parse(readFileSync(path.join(repository, file), "utf8"));
-      return packages;
+      return JSON.parse(readFileSync(path.join(repository, file), "utf8"));
     } catch {
       return {};
     }
   };
-  const installed = read("node_modules/.package-lock.json");
-  return Object.entries(read("package-lock.json")).every(
+  return Object.entries(read("package-lock.json").packages ?? {}).every(
     ([name, entry]) =>
-      !name.startsWith("node_modules/") ||
+      !name.includes("node_modules/") ||
       entry.optional ||
+      entry.devOptional ||
       entry.link ||
-      installed[name]?.version === entry.version,
+      read(path.join(name, "package.json")).version === entry.version,
   );
 }
 

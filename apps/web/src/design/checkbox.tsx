@@ -1,7 +1,8 @@
 "use client";
 
 import type { ReactNode } from "react";
-import { CheckboxButton, CheckboxField, FieldError } from "react-aria-components";
+import { CheckboxButton, CheckboxField } from "react-aria-components";
+import { FieldRefusal, useRefused } from "./field-parts";
 import { useTypedTick } from "./forms/form-context";
 
 interface CheckboxProps {
@@ -21,9 +22,10 @@ interface CheckboxProps {
 export function Checkbox(props: CheckboxProps) {
   const { label, note, value = "yes", defaultSelected = false, isSelected, ...rest } = props;
   const ticked = useTypedTick(props.name, value, defaultSelected);
+  const refused = useRefused(props.name);
   const held = isSelected === undefined ? { defaultSelected: ticked } : { isSelected };
   return (
-    <CheckboxField {...rest} {...held} value={value} className="choice-field">
+    <CheckboxField {...rest} {...held} {...refused} value={value} className="choice-field">
       <CheckboxButton className="choice">
         <span className="choice-mark" aria-hidden="true">
           <Tick />
@@ -33,7 +35,7 @@ export function Checkbox(props: CheckboxProps) {
           {note && <span className="choice-note">{note}</span>}
         </span>
       </CheckboxButton>
-      <FieldError className="field-error" />
+      <FieldRefusal name={props.name} />
     </CheckboxField>
   );
 }

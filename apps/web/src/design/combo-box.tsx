@@ -2,7 +2,7 @@
 
 import { ComboBox as AriaComboBox, Button, Input, Popover } from "react-aria-components";
 import { Chevron } from "./chevron";
-import { FieldLabel, FieldNotes, type FieldProps } from "./field-parts";
+import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 import { OptionList } from "./option-list";
 import type { Option } from "./options";
@@ -20,10 +20,12 @@ interface ComboBoxProps extends FieldProps {
 export function ComboBox(props: ComboBoxProps) {
   const { label, help, options, defaultValue, onChange, placeholder, allowsOther = false, ...rest } = props;
   const typed = useTypedValue(props.name, defaultValue);
+  const refused = useRefused(props.name);
   const isListed = options.some((option) => option.id === typed);
   return (
     <AriaComboBox
       {...rest}
+      {...refused}
       className="field"
       menuTrigger="focus"
       allowsCustomValue={allowsOther}
@@ -39,7 +41,7 @@ export function ComboBox(props: ComboBoxProps) {
           <Chevron />
         </Button>
       </div>
-      <FieldNotes help={help} />
+      <FieldNotes name={props.name} help={help} />
       <Popover className="popover">
         {options.length === 0 ? (
           <p className="options-head">Nothing to choose from yet.</p>

@@ -15,7 +15,7 @@ import {
   Popover,
 } from "react-aria-components";
 import { Chevron } from "./chevron";
-import { FieldLabel, FieldNotes, type FieldProps } from "./field-parts";
+import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 
 interface DateFieldProps extends FieldProps {
@@ -41,9 +41,11 @@ function dateOrNull(text: string | undefined) {
 export function DateField(props: DateFieldProps) {
   const { label, help, defaultValue, earliest, latest, onChange, ...rest } = props;
   const typed = useTypedValue(props.name, defaultValue);
+  const refused = useRefused(props.name);
   return (
     <DatePicker
       {...rest}
+      {...refused}
       className="field"
       defaultValue={dateOrNull(typed)}
       minValue={dateOrNull(earliest)}
@@ -60,7 +62,7 @@ export function DateField(props: DateFieldProps) {
           <Chevron />
         </Button>
       </Group>
-      <FieldNotes help={help} />
+      <FieldNotes name={props.name} help={help} />
       <Popover className="popover">
         <Dialog className="calendar">
           <MonthGrid />

@@ -2,6 +2,7 @@
 
 import type { ReactNode } from "react";
 import { FieldError, Label, Text } from "react-aria-components";
+import { useFieldRefusal } from "./forms/form-context";
 
 /** What every field takes: its name in the form, its label, and a line of help. */
 export interface FieldProps {
@@ -21,8 +22,17 @@ export function FieldLabel({ label, isRequired }: { readonly label: string; read
   );
 }
 
+/** Marks a field its form was refused for; spread into the control, beside its FieldNotes of the same name. */
+export function useRefused(name: string | undefined): { readonly isInvalid?: true } {
+  return useFieldRefusal(name) === undefined ? {} : { isInvalid: true };
+}
+
+interface FieldNotesProps extends Pick<FieldProps, "name"> {
+  readonly help?: ReactNode;
+}
+
 /** Help and refusal under the field; both are read out with it. */
-export function FieldNotes({ help }: { readonly help?: ReactNode }) {
+export function FieldNotes({ name, help }: FieldNotesProps) {
   return (
     <>
       {help && (
@@ -30,7 +40,17 @@ export function FieldNotes({ help }: { readonly help?: ReactNode }) {
           {help}
         </Text>
       )}
-      <FieldError className="field-error" />
+      <FieldRefusal name={name} />
     </>
+  );
+}
+
+/** The form's refusal of this field, else what the control itself cannot take (a day outside its limits). */
+export function FieldRefusal({ name }: Pick<FieldProps, "name">) {
+  const refusal = useFieldRefusal(name);
+  return (
+    <FieldError className="field-error">
+      {({ validationErrors }) => refusal ?? validationErrors.join(" ")}
+    </FieldError>
   );
 }

@@ -1,8 +1,7 @@
 "use client";
 
 import { type ChangeEvent, useId } from "react";
-import { useFormState } from "./forms/form-context";
-import { fieldSentences } from "./forms/form-state";
+import { useFieldRefusal } from "./forms/form-context";
 
 interface FileFieldProps {
   readonly name: string;
@@ -21,8 +20,7 @@ interface FileFieldProps {
 export function FileField(props: FileFieldProps) {
   const { name, label, help, accept, fromCamera, multiple, isRequired, onChange } = props;
   const id = useId();
-  const { state } = useFormState();
-  const sentence = state.status === "refused" ? fieldSentences(state.refusal)[name] : undefined;
+  const sentence = useFieldRefusal(name);
   const notes = [help && `${id}-help`, sentence && `${id}-error`].filter(Boolean).join(" ");
   return (
     <div className="field" data-invalid={sentence ? true : undefined}>

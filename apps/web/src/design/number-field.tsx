@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import { TextField as AriaTextField, Input } from "react-aria-components";
-import { FieldLabel, FieldNotes, type FieldProps } from "./field-parts";
+import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 import { type Limits, limitRange, limitSentence } from "./read-number";
 
@@ -27,6 +27,7 @@ interface NumberFieldProps extends FieldProps {
 export function NumberField(props: NumberFieldProps) {
   const { label, help, unit, prefix, defaultValue, value, onChange, limits, isWhole, ...rest } = props;
   const first = useTypedValue(props.name, defaultValue) ?? "";
+  const refused = useRefused(props.name);
   const [typed, setTyped] = useState(first);
   const shown = value ?? typed;
   const judged = limits ? limitSentence(shown, limits, unit ?? "") : null;
@@ -35,6 +36,7 @@ export function NumberField(props: NumberFieldProps) {
   return (
     <AriaTextField
       {...rest}
+      {...refused}
       className="field"
       {...(value === undefined ? { defaultValue: first } : { value })}
       onChange={(next) => {
@@ -52,7 +54,7 @@ export function NumberField(props: NumberFieldProps) {
         />
         {unit && <span className="field-unit">{unit}</span>}
       </div>
-      <FieldNotes help={help ?? range} />
+      <FieldNotes name={props.name} help={help ?? range} />
       {judged && (
         <span className={isOutside ? "field-error" : "field-help"} aria-live="polite">
           {judged}

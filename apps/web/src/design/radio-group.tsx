@@ -1,7 +1,7 @@
 "use client";
 
 import { RadioGroup as AriaRadioGroup, RadioButton, RadioField } from "react-aria-components";
-import { FieldLabel, FieldNotes, type FieldProps } from "./field-parts";
+import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 import type { Option } from "./options";
 
@@ -17,9 +17,10 @@ interface RadioGroupProps extends FieldProps {
 export function RadioGroup(props: RadioGroupProps) {
   const { label, help, options, defaultValue, value, orientation = "vertical", ...rest } = props;
   const typed = useTypedValue(props.name, defaultValue);
+  const refused = useRefused(props.name);
   const held = value === undefined ? { defaultValue: typed ?? null } : { value };
   return (
-    <AriaRadioGroup {...rest} {...held} className="field" orientation={orientation}>
+    <AriaRadioGroup {...rest} {...refused} {...held} className="field" orientation={orientation}>
       <FieldLabel label={label} isRequired={props.isRequired ?? false} />
       <div className="choice-group" data-orientation={orientation}>
         {options.map((option) => (
@@ -36,7 +37,7 @@ export function RadioGroup(props: RadioGroupProps) {
           </RadioField>
         ))}
       </div>
-      <FieldNotes help={help} />
+      <FieldNotes name={props.name} help={help} />
     </AriaRadioGroup>
   );
 }

@@ -2,7 +2,7 @@
 
 import { Select as AriaSelect, Button, Popover, SelectValue } from "react-aria-components";
 import { Chevron } from "./chevron";
-import { FieldLabel, FieldNotes, type FieldProps } from "./field-parts";
+import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 import { OptionList } from "./option-list";
 import type { Option } from "./options";
@@ -19,10 +19,12 @@ interface SelectProps extends FieldProps {
 export function Select(props: SelectProps) {
   const { label, help, options, defaultValue, value, onChange, placeholder = "Choose", ...rest } = props;
   const typed = useTypedValue(props.name, defaultValue);
+  const refused = useRefused(props.name);
   const chosen = value === undefined ? { defaultValue: typed ?? null } : { value };
   return (
     <AriaSelect
       {...rest}
+      {...refused}
       {...chosen}
       placeholder={placeholder}
       className="field"
@@ -35,7 +37,7 @@ export function Select(props: SelectProps) {
           <Chevron />
         </Button>
       </div>
-      <FieldNotes help={help} />
+      <FieldNotes name={props.name} help={help} />
       <Popover className="popover">
         <OptionList options={options} />
       </Popover>

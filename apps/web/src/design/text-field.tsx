@@ -2,7 +2,7 @@
 
 import type { HTMLInputAutoCompleteAttribute, HTMLInputTypeAttribute } from "react";
 import { TextField as AriaTextField, Input, TextArea } from "react-aria-components";
-import { FieldLabel, FieldNotes, type FieldProps } from "./field-parts";
+import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 
 interface TextFieldProps extends FieldProps {
@@ -25,10 +25,11 @@ interface TextFieldProps extends FieldProps {
 export function TextField(props: TextFieldProps) {
   const { label, help, lines, placeholder, defaultValue, value, isCode, autoFocus, ...rest } = props;
   const typed = useTypedValue(props.name, defaultValue);
+  const refused = useRefused(props.name);
   const held = value === undefined ? { defaultValue: typed ?? "" } : { value };
   const code = isCode ? { autoCapitalize: "characters", autoCorrect: "off", spellCheck: false } : {};
   return (
-    <AriaTextField {...rest} {...held} className="field">
+    <AriaTextField {...rest} {...refused} {...held} className="field">
       <FieldLabel label={label} isRequired={props.isRequired ?? false} />
       <div className="field-line">
         {lines === undefined ? (
@@ -37,7 +38,7 @@ export function TextField(props: TextFieldProps) {
           <TextArea className="field-input" placeholder={placeholder} rows={lines} />
         )}
       </div>
-      <FieldNotes help={help} />
+      <FieldNotes name={props.name} help={help} />
     </AriaTextField>
   );
 }

@@ -5,7 +5,7 @@ import { Form } from "react-aria-components";
 import { announce } from "../toast";
 import { FormContext } from "./form-context";
 import { FormErrors } from "./form-errors";
-import { type FormAction, type FormState, fieldSentences, idleForm } from "./form-state";
+import { type FormAction, type FormState, idleForm } from "./form-state";
 import { requestKey } from "./request-key";
 
 interface ActionFormProps {
@@ -55,7 +55,6 @@ export function ActionForm(props: ActionFormProps) {
         aria-label={label}
         className={className ?? "form"}
         validationBehavior="aria"
-        validationErrors={state.status === "refused" ? fieldSentences(state.refusal) : {}}
         onSubmit={(event) => {
           // With the default prevented React does not reset the fields after the action.
           event.preventDefault();

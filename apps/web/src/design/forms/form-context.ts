@@ -1,7 +1,7 @@
 "use client";
 
 import { createContext, useContext } from "react";
-import type { FormState } from "./form-state";
+import { type FormState, fieldSentences } from "./form-state";
 
 interface FormContextValue {
   readonly state: FormState;
@@ -12,6 +12,16 @@ export const FormContext = createContext<FormContextValue>({ state: { status: "i
 
 export function useFormState(): FormContextValue {
   return useContext(FormContext);
+}
+
+/**
+ * What the field of that name was refused for. It stands until the form is answered again: a line that went
+ * when the field is left would move the button under the finger that is pressing it.
+ */
+export function useFieldRefusal(name: string | undefined): string | undefined {
+  const { state } = useContext(FormContext);
+  if (name === undefined || state.status !== "refused") return undefined;
+  return fieldSentences(state.refusal)[name];
 }
 
 /** What the field starts with: what was typed before a refusal, else what is stored. */

@@ -7,7 +7,7 @@ import { Form } from "react-aria-components";
 import { FileField } from "@/design/file-field";
 import { FormContext } from "@/design/forms/form-context";
 import { FormErrors } from "@/design/forms/form-errors";
-import { type FormState, fieldSentences, idleForm, refusedForm } from "@/design/forms/form-state";
+import { type FormState, idleForm, refusedForm } from "@/design/forms/form-state";
 import { requestKey } from "@/design/forms/request-key";
 import { SubmitButton } from "@/design/forms/submit-button";
 import { Notice } from "@/design/notice";
@@ -67,14 +67,7 @@ export function ImportForm({ vehicleId, jobId, proposal, kinds, limitBytes }: Im
 
   return (
     <FormContext value={{ state, isPending: share !== null }}>
-      <Form
-        ref={form}
-        className="form"
-        aria-label="Import runs"
-        validationBehavior="aria"
-        validationErrors={state.status === "refused" ? fieldSentences(state.refusal) : {}}
-        onSubmit={send}
-      >
+      <Form ref={form} className="form" aria-label="Import runs" validationBehavior="aria" onSubmit={send}>
         <input type="hidden" name="requestKey" value={key} readOnly />
         <input type="hidden" name="vehicleId" value={vehicleId} readOnly />
         {jobId && <input type="hidden" name="jobId" value={jobId} readOnly />}

@@ -1,5 +1,5 @@
 /** Where an unmet point is resolved. */
-export type GatePlace = "build" | "quote" | "job" | "hand-over";
+export type GatePlace = "build" | "dyno" | "quote" | "job" | "hand-over";
 
 /** One thing that must be true before a job is booked. */
 export type GatePoint = {

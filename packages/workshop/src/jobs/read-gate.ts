@@ -3,6 +3,7 @@ import { inspectionStands } from "../builds/inspection-limits";
 import { dateInZone, isoDateOf } from "../core/site-date";
 import { obligationsOf } from "../paperwork/lay-out-obligations";
 import { kitListOf, selectionOf } from "./accepted-selection";
+import { baselinePoint } from "./gate-baseline";
 import { inspectionPoint, newestInspection } from "./gate-inspection";
 import type { GateJob } from "./gate-job";
 import { acceptancePoint, compliancePoint, depositPoint, goodsPoint, resourcesPoint } from "./gate-papers";
@@ -28,10 +29,12 @@ export async function readGate(
   const kit = await kitListOf(tx, chosen);
   const asked = await obligationsOf(tx, { id: job.id, itemCodes: chosen.map(({ code }) => code) });
   const money = await moneyReceived(tx, job.quoteId, job.version);
+  const baseline = await baselinePoint(tx, job);
   const points = [
     acceptancePoint(job, timeZone),
     depositPoint(money),
     inspectionPoint(inspection, job, startsOn, asksForInspection(shared, job)),
+    ...(baseline ? [baseline] : []),
     ...prerequisitePoints(shared, job, stands),
     goodsPoint(job, timeZone, kit.length),
     compliancePoint(job, asked),

@@ -2,8 +2,10 @@ import { newId } from "../core/new-id";
 import type { nextNumber } from "../core/next-number";
 import { storedDate } from "../core/site-date";
 import { openJob } from "../jobs/open-job";
+
 import { demoNow } from "./demo-moment";
 import type { demoWorkshop } from "./demo-workshop";
+import { measureBaseline } from "./measured-baseline";
 
 type Trial = ReturnType<typeof demoWorkshop>;
 
@@ -26,12 +28,14 @@ type Wanted = {
   /** Whether the inspection passed, failed or was never made. */
   readonly inspection?: "passed" | "failed" | "none";
   readonly goods?: boolean;
+  /** Whether the promise of the package has its baseline; a selection of one's own promises nothing. */
+  readonly baseline?: boolean;
   readonly odometerKm?: number;
 };
 
 let made = 0;
 
-/** A job as it stands after the customer has accepted, with the deposit, the inspection and the parts as asked. */
+/** A job as it stands after the customer has accepted, with deposit, inspection, baseline and parts as asked. */
 export async function acceptedJob(trial: Trial, wanted: Wanted = {}): Promise<AcceptedJob> {
   const context = await trial.as("manager");
   if (context.actor.kind !== "person") throw new Error("the manager is a person");
@@ -88,6 +92,8 @@ export async function acceptedJob(trial: Trial, wanted: Wanted = {}): Promise<Ac
       const outcome = wanted.inspection ?? "passed";
       await inspect(tx, { workshopId, buildId, vehicleId, personId, odometerKm, outcome });
     }
+    if (!wanted.items && (wanted.baseline ?? true))
+      await measureBaseline(tx, { workshopId, vehicleId, buildId });
     await tx.quote.create({
       data: { id: quoteId, workshopId, number: 9_000 + made, buildId, customerId, vehicleId },
     });
@@ -105,6 +111,7 @@ export async function acceptedJob(trial: Trial, wanted: Wanted = {}): Promise<Ac
         depositMinor: 1_600_000n,
         labourHours: "37.1",
         dynoHours: "7.5",
+        ...(wanted.items ? {} : { promise: { at: "hubs", lowKw: 350, highKw: 390 } }),
         selection: { items: itemCodes.map((code) => ({ code, quantity: 1 })), findings: [] },
         goal: "Tow 3 t over the ranges",
       },

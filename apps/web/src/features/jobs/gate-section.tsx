@@ -9,6 +9,7 @@ interface GateSectionProps {
 
 const placeWords: Readonly<Record<GatePlace, string>> = {
   build: "Open the build",
+  dyno: "Open the dyno page",
   quote: "Open the quote",
   job: "",
   "hand-over": "Open obligations",

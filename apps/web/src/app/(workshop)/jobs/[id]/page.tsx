@@ -90,6 +90,7 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
               points={job.gate}
               hrefs={{
                 build: `/builds/${job.buildId}`,
+                dyno: `/dyno/vehicles/${vehicle.id}`,
                 quote: quoteHref,
                 job: `/jobs/${job.id}`,
                 "hand-over": `/jobs/${job.id}/hand-over`,

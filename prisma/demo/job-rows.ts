@@ -52,10 +52,15 @@ export function addJob(
   };
 }
 
-/** Access work comes off before the first operation that needs it and goes back after the last. */
+/**
+ * Access work comes off before the first operation that needs it and goes back after the last. An inspection
+ * that the build has on record already is not asked for again.
+ */
 function addSteps(workshop: DemoWorkshop, jobId: string, quote: DemoQuote, at: Date): Row<"jobStep">[] {
   const { rows, id: workshopId, newId } = workshop;
-  const { operations, access } = quote.priced;
+  const { access } = quote.priced;
+  const isInspected = rows.of("inspection").some(({ buildId }) => buildId === quote.build.id);
+  const operations = quote.priced.operations.filter(({ stage }) => !isInspected || stage !== "inspection");
   const needed = (code: string) => withNeeds(code, access);
   const open = new Set<string>();
   const added: Row<"jobStep">[] = [];

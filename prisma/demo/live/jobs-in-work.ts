@@ -89,10 +89,8 @@ function blowerHalfWay(day: LiveDay): void {
     to: at(-1, "15:50"),
   });
   addStepEntries(day, job, {
-    count: Math.floor(job.steps.length * 0.45),
+    count: Math.floor(job.steps.length * 0.33),
     during: [
-      // The inspection and its baseline, then two days of fitting.
-      { from: at(-41, "08:30"), to: at(-41, "14:30") },
       { from: at(-2, "07:45"), to: at(-2, "12:00") },
       { from: at(-1, "10:40"), to: at(-1, "15:45") },
     ],

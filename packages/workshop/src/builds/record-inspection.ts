@@ -5,6 +5,7 @@ import { ok } from "../core/result";
 import { readSite } from "../core/site";
 import { dateInZone, storedDate } from "../core/site-date";
 import { command } from "../core/use-case";
+import { layOutAgain } from "../floor/lay-out-again";
 import { refuseBuild } from "./build-refusals";
 import { inspectionReasons, inspectionValidity } from "./inspection-limits";
 
@@ -35,7 +36,8 @@ export const recordInspection = command({
     coolingSound: z.boolean(),
     note: z.string().trim().max(1_000, "Keep the note to 1,000 characters."),
   }),
-  async run({ tx, workshopId, person, now, audit }, { buildId, note, odometerKm, ...readings }) {
+  async run(work, { buildId, note, odometerKm, ...readings }) {
+    const { tx, workshopId, person, now, audit } = work;
     const build = await tx.build.findUnique({ where: { id: buildId }, include: { vehicle: true } });
     if (!build) return refuseBuild("build-not-found");
     const known = build.vehicle.odometerKm;
@@ -72,6 +74,7 @@ export const recordInspection = command({
       entityId: id,
       after: { buildId, odometerKm, ...readings, outcome, reasons },
     });
+    await layOutAgain(work, buildId);
     return ok({ id, outcome, reasons, validUntil, validToOdometerKm });
   },
 });

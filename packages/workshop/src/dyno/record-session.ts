@@ -4,6 +4,7 @@ import { z } from "zod";
 import { newId } from "../core/new-id";
 import { ok, type Result } from "../core/result";
 import { command, type PersonWork } from "../core/use-case";
+import { layOutAgain } from "../floor/lay-out-again";
 import { mayMove } from "../jobs/job-states";
 import { moveJob } from "../jobs/move-job";
 import { correctSetUp } from "./correct-set-up";
@@ -60,6 +61,7 @@ export const recordDynoSession = command({
       const moved = await moveJob(work, measured.job.id, "inProof");
       if (!moved.ok) return moved;
     }
+    if (measured.buildId && setUp.kind === "baseline") await layOutAgain(work, measured.buildId);
     // Last, so that a refusal above leaves no file behind.
     await upload.keep();
     return ok(imported);

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { newId } from "../core/new-id";
 import type { Work } from "../core/use-case";
+import { inspectionVisit, withoutRecorded } from "./inspection-visit";
 import { orderSteps } from "./order-steps";
 
 /** A step inside access work, as the catalogue's JSON column holds it. */
@@ -17,17 +18,21 @@ const accessStep = z.object({
 });
 const accessSteps = z.object({ out: z.array(accessStep), back: z.array(accessStep) });
 
-/** Copies the procedures of a job's operations onto its card, in the order of the work, access work once. */
+/**
+ * Copies the procedures of a job's operations onto its card, in the order of the work, access work once. What
+ * the build has on record of its inspection visit is not asked for again: its hold point would bar all else.
+ */
 export async function layOutSteps(
   { tx, workshopId }: Pick<Work, "tx" | "workshopId">,
-  job: { readonly id: string; readonly itemCodes: readonly string[] },
+  job: { readonly id: string; readonly buildId: string; readonly itemCodes: readonly string[] },
 ): Promise<void> {
   const items = await tx.item.findMany({ where: { code: { in: [...job.itemCodes] } } });
-  const operations = await tx.operation.findMany({
+  const chosen = await tx.operation.findMany({
     where: { code: { in: items.flatMap((item) => item.operations) } },
     orderBy: [{ position: "asc" }, { code: "asc" }],
     include: { steps: { orderBy: { position: "asc" } } },
   });
+  const operations = withoutRecorded(chosen, await inspectionVisit(tx, job.buildId));
   const access = await tx.accessWork.findMany({ orderBy: { code: "asc" } });
   const card = orderSteps(
     operations.map(({ code, name, access: needed, steps }) => ({

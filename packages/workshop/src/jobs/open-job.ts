@@ -25,7 +25,7 @@ export async function openJob(
   const number = await nextNumber(tx, workshopId, "job");
   const { itemCodes, id: versionId, ...rest } = version;
   await tx.job.create({ data: { id, workshopId, number, versionId, ...rest } });
-  await layOutSteps(work, { id, itemCodes });
+  await layOutSteps(work, { id, buildId: version.buildId, itemCodes });
   await layOutObligations(work, { id, itemCodes });
   work.audit({ entity: "job", entityId: id, after: { number, versionId } });
   return { id, number };

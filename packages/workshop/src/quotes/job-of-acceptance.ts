@@ -37,7 +37,7 @@ export async function jobOfAcceptance(
   if (begun === 0) {
     await tx.jobStep.deleteMany({ where: { jobId: waiting.id } });
     await tx.obligation.deleteMany({ where: { jobId: waiting.id } });
-    await layOutSteps(work, { id: waiting.id, itemCodes });
+    await layOutSteps(work, { id: waiting.id, buildId: waiting.buildId, itemCodes });
     await layOutObligations(work, { id: waiting.id, itemCodes });
   }
   work.audit({

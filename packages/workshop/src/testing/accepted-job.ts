@@ -2,7 +2,6 @@ import { newId } from "../core/new-id";
 import type { nextNumber } from "../core/next-number";
 import { storedDate } from "../core/site-date";
 import { openJob } from "../jobs/open-job";
-
 import { demoNow } from "./demo-moment";
 import type { demoWorkshop } from "./demo-workshop";
 import { measureBaseline } from "./measured-baseline";

@@ -72,6 +72,7 @@ import { makeVersion } from "../quotes/make-version";
 import { letterPdf, versionPdf } from "../quotes/quote-pdf";
 import { readLetter } from "../quotes/read-letter";
 import { recordPayment } from "../quotes/record-payment";
+import { recordRefund } from "../quotes/record-refund";
 import { removeLine } from "../quotes/remove-line";
 import { revokeLink } from "../quotes/revoke-link";
 import { showQuote } from "../quotes/show-quote";
@@ -167,6 +168,7 @@ export const allUseCases = [
   versionPdf,
   readLetter,
   recordPayment,
+  recordRefund,
   removeLine,
   revokeLink,
   showQuote,

@@ -17,6 +17,7 @@ export const permissions = {
   "quotes:issue": ["desk", "manager", "owner"],
   "quotes:discount": ["owner"],
   "deposits:record": ["desk", "manager", "owner"],
+  "refunds:record": ["owner"],
   "quote-margin:read": ["manager", "owner"],
   "link:read": ["customer"],
   "link:accept": ["customer"],

@@ -1,8 +1,8 @@
 import { formatMoney, isCurrencyCode, minorUnits } from "@buildproof/units";
 import { momentWords } from "../planning-desk/time-words";
+import type { QuoteMoney } from "../quotes/quote-money";
 import type { GateJob } from "./gate-job";
 import { type GatePoint, gatePoint } from "./gate-point";
-import type { MoneyReceived } from "./money-received";
 
 /** The version the job was opened on is the one that the customer accepted, and still stands. */
 export function acceptancePoint(job: GateJob, timeZone: string): GatePoint {
@@ -25,7 +25,7 @@ export function acceptancePoint(job: GateJob, timeZone: string): GatePoint {
   });
 }
 
-export function depositPoint(money: MoneyReceived): GatePoint {
+export function depositPoint(money: QuoteMoney): GatePoint {
   const received = moneyWords(money.receivedMinor, money.currency);
   const due = moneyWords(money.depositMinor, money.currency);
   return gatePoint({

@@ -88,8 +88,13 @@ function besideSentence(after: Told, money: (minor: bigint) => string): string |
   if (after.cleared) return `Fault settled: ${after.cleared}`;
   if (after.sentence) return `Fault raised: ${after.sentence}`;
   if (after.amountMinor && /^\d+$/.test(after.amountMinor))
-    return `${after.kind === "balance" ? "Balance" : "Deposit"} received: ${money(BigInt(after.amountMinor))}.`;
+    return paymentSentence(after, money(BigInt(after.amountMinor)));
   return null;
+}
+
+function paymentSentence({ kind, reason }: Told, amount: string): string {
+  if (kind === "refund") return `Refunded: ${amount}. ${reason ?? ""}`.trim();
+  return `${kind === "balance" ? "Balance" : "Deposit"} received: ${amount}.`;
 }
 
 function bookingSentence(before: Told, after: Told): string | null {

@@ -2,6 +2,7 @@ import type { Transaction } from "@buildproof/database";
 import { inspectionStands } from "../builds/inspection-limits";
 import { dateInZone, isoDateOf } from "../core/site-date";
 import { obligationsOf } from "../paperwork/lay-out-obligations";
+import { quoteMoney } from "../quotes/quote-money";
 import { kitListOf, selectionOf } from "./accepted-selection";
 import { baselinePoint } from "./gate-baseline";
 import { inspectionPoint, newestInspection } from "./gate-inspection";
@@ -9,7 +10,6 @@ import type { GateJob } from "./gate-job";
 import { acceptancePoint, compliancePoint, depositPoint, goodsPoint, resourcesPoint } from "./gate-papers";
 import type { GatePoint } from "./gate-point";
 import { asksForInspection, type GateCatalogue, prerequisitePoints } from "./gate-prerequisites";
-import { moneyReceived } from "./money-received";
 
 /**
  * Every point of the booking gate of one job, met or not, with overrides shown where a manager recorded one.
@@ -28,7 +28,7 @@ export async function readGate(
   const chosen = selectionOf(job.version.selection);
   const kit = await kitListOf(tx, chosen);
   const asked = await obligationsOf(tx, { id: job.id, itemCodes: chosen.map(({ code }) => code) });
-  const money = await moneyReceived(tx, job.quoteId, job.version);
+  const money = await quoteMoney(tx, job.quoteId, job.version);
   const baseline = await baselinePoint(tx, job);
   const points = [
     acceptancePoint(job, timeZone),

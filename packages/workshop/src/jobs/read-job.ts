@@ -8,6 +8,7 @@ import { holdsBack, type ObligationState } from "../paperwork/obligation-states"
 import { readStanding } from "../paperwork/settle-job";
 import { workOf } from "../planning-desk/block-load";
 import { resourceChoices } from "../planning-desk/resource-choices";
+import { quoteMoney } from "../quotes/quote-money";
 import { kitListOf, selectionOf } from "./accepted-selection";
 import { readGateJob } from "./gate-job";
 import { moneyWords } from "./gate-papers";
@@ -15,7 +16,6 @@ import { readGateCatalogue } from "./gate-prerequisites";
 import { refuse } from "./job-refusals";
 import { jobStatusWords } from "./job-states";
 import { jobTimeline } from "./job-timeline";
-import { moneyReceived } from "./money-received";
 import { readGate } from "./read-gate";
 import { ownSteps, progressByOperation, stepStates } from "./step-progress";
 
@@ -61,7 +61,7 @@ export const readJob = query({
         acceptedAt: version.acceptance?.at ?? null,
       },
       buildId: job.buildId,
-      money: await moneyReceived(tx, job.quoteId, version),
+      money: await quoteMoney(tx, job.quoteId, version),
       kit: await kitListOf(tx, chosen),
       goodsIn: await tx.goodsIn.findMany({
         where: { jobId },
@@ -107,11 +107,12 @@ async function paymentsOf(tx: Transaction, quoteId: string) {
     where: { quoteId },
     orderBy: [{ receivedOn: "asc" }, { recordedAt: "asc" }],
   });
-  return rows.map(({ id, kind, amountMinor, method, receivedOn }) => ({
+  return rows.map(({ id, kind, amountMinor, method, reason, receivedOn }) => ({
     id,
     kind,
     amountMinor,
     method,
+    reason,
     receivedOn: isoDateOf(receivedOn),
   }));
 }

@@ -7,6 +7,7 @@ import { dateInZone } from "../core/site-date";
 import { query } from "../core/use-case";
 import { jobStatusWords } from "../jobs/job-states";
 import type { JobStatus } from "../jobs/job-status";
+import { receivedOn } from "../quotes/quote-money";
 import { clockedWork } from "./clocked-work";
 import { type CostKind, costKinds } from "./cost-kind";
 import { earningsOf } from "./earnings";
@@ -104,11 +105,5 @@ function costOf(quantity: string, unitCostMinor: bigint): MinorUnits {
 
 /** What the customer has paid, less what went back. */
 async function received(tx: Transaction, quoteId: string): Promise<MinorUnits> {
-  const payments = await tx.payment.findMany({ where: { quoteId } });
-  return minorUnits(
-    payments.reduce(
-      (sum, { kind, amountMinor }) => sum + (kind === "refund" ? -amountMinor : amountMinor),
-      0n,
-    ),
-  );
+  return minorUnits(await receivedOn(tx, quoteId));
 }

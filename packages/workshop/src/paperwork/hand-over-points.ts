@@ -1,5 +1,5 @@
 import { moneyWords } from "../jobs/gate-papers";
-import type { MoneyReceived } from "../jobs/money-received";
+import type { QuoteMoney } from "../quotes/quote-money";
 import type { JobRecords } from "./job-records";
 import { holdsBack, type ObligationState } from "./obligation-states";
 
@@ -13,7 +13,7 @@ export type HandOverPoint = {
 export function handOverPoints(
   records: JobRecords,
   obligations: readonly ObligationState[],
-  money: MoneyReceived,
+  money: QuoteMoney,
 ): readonly HandOverPoint[] {
   return [...workPoints(records, obligations), ...paperPoints(obligations), ...moneyPoints(money)];
 }
@@ -63,7 +63,7 @@ export function notLaidOutPoints(
   return [{ kind: "obligation", sentence, safety: holding.some(({ safety }) => safety) }];
 }
 
-function moneyPoints(money: MoneyReceived): readonly HandOverPoint[] {
+function moneyPoints(money: QuoteMoney): readonly HandOverPoint[] {
   if (money.outstandingMinor === 0n) return [];
   const outstanding = moneyWords(money.outstandingMinor, money.currency);
   const gross = moneyWords(money.grossMinor, money.currency);

@@ -5,7 +5,7 @@ import { readSite } from "../core/site";
 import { dateInZone, isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
 import { jobStatusWords } from "../jobs/job-states";
-import { moneyReceived } from "../jobs/money-received";
+import { quoteMoney } from "../quotes/quote-money";
 import { followUpCode } from "./obligation-states";
 import { refuse } from "./paperwork-refusals";
 import { readStanding } from "./settle-job";
@@ -41,7 +41,7 @@ export const readHandOver = query({
       customer: job.customer,
       vehicle: { plate: vehicle.plate, model: vehicle.vehicleModel.name, odometerKm: vehicle.odometerKm },
       cautions: job.version.cautions,
-      money: await moneyReceived(tx, job.quoteId, job.version),
+      money: await quoteMoney(tx, job.quoteId, job.version),
       obligations: standing.obligations,
       notLaidOut: standing.notLaidOut,
       points: standing.points,

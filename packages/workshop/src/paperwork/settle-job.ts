@@ -2,8 +2,8 @@ import type { Result } from "../core/result";
 import type { Work } from "../core/use-case";
 import { selectionOf } from "../jobs/accepted-selection";
 import type { JobStatus } from "../jobs/job-status";
-import { moneyReceived } from "../jobs/money-received";
 import { moveJob } from "../jobs/move-job";
+import { quoteMoney } from "../quotes/quote-money";
 import { type HandOverPoint, handOverPoints, notLaidOutPoints, workPoints } from "./hand-over-points";
 import { type JobRecords, readJobRecords } from "./job-records";
 import { obligationsOf } from "./lay-out-obligations";
@@ -26,7 +26,7 @@ export async function readStanding(tx: Work["tx"], jobId: string): Promise<Stand
   if (!job) return null;
   const records = await readJobRecords(tx, jobId);
   const obligations = await obligationStates(tx, jobId, records);
-  const money = await moneyReceived(tx, job.quoteId, job.version);
+  const money = await quoteMoney(tx, job.quoteId, job.version);
   const itemCodes = selectionOf(job.version.selection).map(({ code }) => code);
   const listed = new Set(obligations.map(({ code }) => code));
   const asked = await obligationsOf(tx, { id: jobId, itemCodes });

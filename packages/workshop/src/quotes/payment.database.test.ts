@@ -4,7 +4,7 @@ import { perform } from "../core/perform";
 import { demoWorkshop } from "../testing/demo-workshop";
 import { newIssued, newLink } from "../testing/quote-story";
 import { acceptVersion } from "./accept-version";
-import { depositStatus } from "./deposit-status";
+import { moneyInForce } from "./quote-money";
 import { recordPayment } from "./record-payment";
 import { showQuote } from "./show-quote";
 
@@ -45,12 +45,12 @@ describe("a payment", () => {
     expect(rest).toMatchObject({ depositMet: true });
     const [row] = await trial.sql("select workshop_id from quote where id = $1", [quoteId]);
     const status = await trial.database.inWorkshop(String(row?.workshop_id), (tx) =>
-      depositStatus(tx, quoteId),
+      moneyInForce(tx, quoteId),
     );
-    expect(status).toEqual({
-      dueMinor: BigInt(depositMinor),
+    expect(status).toMatchObject({
+      depositMinor: BigInt(depositMinor),
       receivedMinor: BigInt(depositMinor),
-      met: true,
+      depositMet: true,
     });
   });
 

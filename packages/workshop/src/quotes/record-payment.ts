@@ -5,14 +5,13 @@ import { ok } from "../core/result";
 import { dateInZone, storedDate } from "../core/site-date";
 import { command } from "../core/use-case";
 import { settleJobsOfQuote } from "../paperwork/settle-job";
-import { depositStatus, receivedOn } from "./deposit-status";
 import { dateInput } from "./line-input";
 import { lockQuote } from "./lock-quote";
+import { paymentMethods } from "./payment-methods";
+import { moneyInForce, receivedOn } from "./quote-money";
 import { quoteSite } from "./quote-site";
 import { refuse } from "./refuse-quote";
 import { typedAmount } from "./typed-amount";
-
-const methods = ["transfer", "card", "cash"] as const;
 
 /** Records money that came in on an accepted quote. What is recorded is never changed. */
 export const recordPayment = command({
@@ -23,7 +22,7 @@ export const recordPayment = command({
     kind: z.enum(["deposit", "balance"], "Say whether it is the deposit or the balance."),
     /** As typed, in the currency's main unit. */
     amount: z.string().trim().min(1, "Enter the amount received."),
-    method: z.enum(methods, "Choose how it was paid."),
+    method: z.enum(paymentMethods, "Choose how it was paid."),
     reference: z.string().trim().max(120, "Keep the reference under 120 characters.").default(""),
     receivedOn: dateInput,
   }),
@@ -57,7 +56,11 @@ export const recordPayment = command({
     work.audit({ entity: "payment", entityId: id, after: { quoteId, amountMinor, ...entry } });
     // A job that was done and unpaid is ready once its balance is here.
     await settleJobsOfQuote(work, quoteId);
-    const { met } = await depositStatus(tx, quoteId);
-    return ok({ paymentId: id, amountMinor: amountMinor.toString(), depositMet: met });
+    const money = await moneyInForce(tx, quoteId);
+    return ok({
+      paymentId: id,
+      amountMinor: amountMinor.toString(),
+      depositMet: money?.depositMet ?? false,
+    });
   },
 });

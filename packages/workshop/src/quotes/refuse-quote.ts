@@ -53,5 +53,9 @@ export const refuse = refusals({
     "No version of this quote is accepted yet. Record the payment once the customer has accepted.",
   "more-than-due": (d: { remains: string }) =>
     `Only ${d.remains} remain to be paid on this quote. Check the amount.`,
+  "more-than-received": (d: { held: string }) =>
+    `Only ${d.held} of this quote's money is here. Refund that or less; what is owed beyond it is not a refund.`,
+  "refund-reason": () => "Say in at least 10 characters why the money goes back; it stays on record.",
+  "paid-back-in-future": () => "The day of the refund cannot be in the future. Choose today or earlier.",
   "received-in-future": () => "The day of receipt cannot be in the future. Choose today or earlier.",
 });

@@ -4,10 +4,10 @@ import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { dateInZone, isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
-import { depositStatus } from "./deposit-status";
 import { linksOf } from "./links-of-version";
 import { marginOfLines } from "./margin-of-lines";
 import { openPoints } from "./open-points";
+import { heldOf, moneyInForce } from "./quote-money";
 import { refuse } from "./refuse-quote";
 import { shownLines } from "./shown-lines";
 import { versionContent } from "./version-content";
@@ -52,8 +52,7 @@ export const showQuote = query({
           now,
         )
       : null;
-    const deposit = await depositStatus(tx, quoteId);
-    const accepted = quote.versions.find(({ status }) => status === "accepted");
+    const money = await moneyInForce(tx, quoteId);
     return ok({
       id: quote.id,
       number: quote.number,
@@ -79,22 +78,24 @@ export const showQuote = query({
         amountMinor: Number(payment.amountMinor),
         method: payment.method,
         reference: payment.reference,
+        reason: payment.reason,
         receivedOn: isoDateOf(payment.receivedOn),
       })),
-      money: accepted
-        ? {
-            depositMinor: Number(deposit.dueMinor),
-            receivedMinor: Number(deposit.receivedMinor),
-            depositMet: deposit.met,
-            remainsMinor: Number(accepted.grossMinor - deposit.receivedMinor),
-          }
-        : null,
+      /** What is here of the customer's money, whichever version it came in on. */
+      heldMinor: Number(heldOf(quote.payments)),
+      money: money && {
+        depositMinor: Number(money.depositMinor),
+        receivedMinor: Number(money.receivedMinor),
+        depositMet: money.depositMet,
+        remainsMinor: Number(money.outstandingMinor),
+      },
       margin: may("quote-margin:read") ? marginOfLines(rows) : null,
       may: {
         write: may("quotes:write"),
         issue: may("quotes:issue"),
         anyDiscount: may("quotes:discount"),
         recordPayment: may("deposits:record"),
+        refund: may("refunds:record"),
         seeCost: may("quote-margin:read"),
       },
     });

@@ -110,7 +110,7 @@ export async function acceptedJob(trial: Trial, wanted: Wanted = {}): Promise<Ac
         depositMinor: 1_600_000n,
         labourHours: "37.1",
         dynoHours: "7.5",
-        ...(wanted.items ? {} : { promise: { at: "hubs", lowKw: 350, highKw: 390 } }),
+        ...(wanted.items ? {} : { promise: pack.promise ?? {} }),
         selection: { items: itemCodes.map((code) => ({ code, quantity: 1 })), findings: [] },
         goal: "Tow 3 t over the ranges",
       },

@@ -1,6 +1,7 @@
 import type { Transaction } from "@buildproof/database";
 import { formatMoney, isCurrencyCode, minorUnits } from "@buildproof/units";
 import { addDays, daysBetween, isoDateOf, storedDate } from "../core/site-date";
+import { heldOf } from "../quotes/quote-money";
 import { dayWords, inDays, type Moment, type Owed, vehicleOf } from "./owed";
 
 const LAPSES_SOON_DAYS = 5;
@@ -59,7 +60,7 @@ async function withoutDeposit(tx: Transaction, { today }: Moment): Promise<reado
       quote: {
         include: {
           ...withNames.quote.include,
-          payments: { where: { kind: { in: ["deposit", "balance"] } } },
+          payments: true,
         },
       },
       acceptance: true,
@@ -67,7 +68,7 @@ async function withoutDeposit(tx: Transaction, { today }: Moment): Promise<reado
     },
   });
   return versions.flatMap(({ quote, currency, depositMinor, acceptance, jobs }) => {
-    const received = quote.payments.reduce((sum, { amountMinor }) => sum + amountMinor, 0n);
+    const received = heldOf(quote.payments);
     if (received >= depositMinor || !isCurrencyCode(currency)) return [];
     const due = formatMoney(minorUnits(depositMinor - received), currency);
     const since = acceptance ? acceptance.at.toISOString() : today;

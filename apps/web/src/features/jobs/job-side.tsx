@@ -20,6 +20,8 @@ interface MoneySectionProps {
     readonly kind: "deposit" | "balance" | "refund";
     readonly amountMinor: bigint;
     readonly method: string;
+    /** Why money went back. */
+    readonly reason: string;
     readonly receivedOn: string;
   }[];
   /** Where payments are recorded; null for those who do not see quotes. */
@@ -37,12 +39,14 @@ export function MoneySection({ money, payments, quoteHref }: MoneySectionProps) 
         <SheetRow label="Deposit asked">
           <Money minor={money.depositMinor} currency={currency} />
         </SheetRow>
-        {payments.map(({ id, kind, amountMinor, method, receivedOn }) => (
+        {payments.map(({ id, kind, amountMinor, method, reason, receivedOn }) => (
           <SheetRow key={id} label={paymentWords[kind]}>
-            <Money minor={amountMinor} currency={currency} /> {`by ${method}, ${dayText(receivedOn)}`}
+            <Money minor={kind === "refund" ? -amountMinor : amountMinor} currency={currency} />{" "}
+            {`by ${method}, ${dayText(receivedOn)}`}
+            {reason && <span className="sentence-note">{reason}</span>}
           </SheetRow>
         ))}
-        <SheetRow label="Received">
+        <SheetRow label="Received and held">
           <Money minor={money.receivedMinor} currency={currency} />
         </SheetRow>
         <SheetRow label="Outstanding">

@@ -9,6 +9,7 @@ import {
   issueVersion,
   makeVersion,
   recordPayment,
+  recordRefund,
   removeLine,
   revokeLink,
   takeBuildAgain,
@@ -132,6 +133,21 @@ export async function recordPaymentAction(_: FormState, form: FormData): Promise
   const { state } = await runForm(recordPayment, input, form, ({ depositMet }) =>
     depositMet ? "Recorded. The deposit is here in full." : "Recorded. Part of the deposit is still to come.",
   );
+  refresh();
+  return state;
+}
+
+export async function recordRefundAction(_: FormState, form: FormData): Promise<FormState> {
+  const input = {
+    quoteId: text(form, "quoteId"),
+    // The use case looks at it and says what may be chosen.
+    method: text(form, "method") as "transfer",
+    amount: text(form, "amount"),
+    reference: text(form, "reference"),
+    paidOn: text(form, "paidOn"),
+    reason: text(form, "reason"),
+  };
+  const { state } = await runForm(recordRefund, input, form, "The refund is recorded.");
   refresh();
   return state;
 }

@@ -4,6 +4,7 @@ import { RuledTable } from "@/design/ruled-table";
 import { Section, SheetRow } from "@/design/sheet";
 import { dayText } from "./day-text";
 import { PaymentForm } from "./payment-form";
+import { RefundDialog } from "./refund-dialog";
 import type { ShownQuote } from "./shown-quote";
 
 /** The deposit: what is asked and why, what is here, and the way to record more. */
@@ -16,7 +17,20 @@ export function MoneyPanel({ quote }: { readonly quote: ShownQuote }) {
       : money.depositMinor - money.receivedMinor
     : 0;
   return (
-    <Section title="Deposit and payments">
+    <Section
+      title="Deposit and payments"
+      aside={
+        may.refund &&
+        quote.heldMinor > 0 && (
+          <RefundDialog
+            quoteId={quote.id}
+            currency={currency}
+            today={quote.today}
+            held={moneyText(quote.heldMinor, currency)}
+          />
+        )
+      }
+    >
       <div>
         <SheetRow label="Deposit asked">
           <Money minor={shown.deposit.dueMinor} currency={currency} />
@@ -39,15 +53,20 @@ export function MoneyPanel({ quote }: { readonly quote: ShownQuote }) {
           caption="Payments"
           isCaptionHidden
           columns={[
-            { id: "day", title: "Received" },
+            { id: "day", title: "Day" },
             { id: "how", title: "What and how" },
             { id: "amount", title: "Amount", align: "figure" },
           ]}
-          rows={payments.map(({ id, receivedOn, kind, method, reference, amountMinor }) => ({
+          rows={payments.map(({ id, receivedOn, kind, method, reference, reason, amountMinor }) => ({
             id,
             cells: {
               day: dayText(receivedOn),
-              how: [kind, `by ${method}`, reference].filter(Boolean).join(", "),
+              how: (
+                <>
+                  {[kind, `by ${method}`, reference].filter(Boolean).join(", ")}
+                  {reason && <span className="sentence-note">{reason}</span>}
+                </>
+              ),
               amount: <Money minor={kind === "refund" ? -amountMinor : amountMinor} currency={currency} />,
             },
           }))}

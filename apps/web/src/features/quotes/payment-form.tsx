@@ -7,12 +7,7 @@ import { NumberField } from "@/design/number-field";
 import { Select } from "@/design/select";
 import { TextField } from "@/design/text-field";
 import { recordPaymentAction } from "./actions";
-
-const methods = [
-  { id: "transfer", label: "bank transfer" },
-  { id: "card", label: "card" },
-  { id: "cash", label: "cash" },
-];
+import { paymentMethods } from "./payment-methods";
 
 interface PaymentFormProps {
   readonly quoteId: string;
@@ -40,7 +35,7 @@ export function PaymentForm({ quoteId, currency, today, isDepositMet, suggested 
         <DateField name="receivedOn" label="Received on" defaultValue={today} latest={today} />
       </div>
       <div className="form-row">
-        <Select name="method" label="Paid by" options={methods} defaultValue="transfer" />
+        <Select name="method" label="Paid by" options={paymentMethods} defaultValue="transfer" />
         <TextField name="reference" label="Reference" maxLength={120} />
       </div>
       <div className="form-actions">

@@ -56,6 +56,7 @@ export type WantedVersion = {
   /** The last day it can be accepted; the site's usual number of days unless said. */
   readonly validUntil?: string;
   readonly discountPct?: number;
+  readonly declined?: { readonly at: Date; readonly because: string };
   readonly itemCodes?: readonly string[];
 };
 
@@ -126,6 +127,8 @@ function addVersion(
     assumptions: [...(bundle?.assumptions ?? [])],
     cautions: [...(bundle?.cautions ?? [])],
     note: "",
+    declinedAt: wanted.declined?.at ?? null,
+    declinedBecause: wanted.declined?.because ?? "",
     createdAt: at,
   });
   lines.forEach((line, position) => {

@@ -1,8 +1,10 @@
 import { addAcceptance, addBuild, addQuote, type DemoQuote, type WantedVersion } from "../quote-rows";
 import type { Scene } from "../scene";
+import type { SeededRandom } from "../seeded-random";
 import { customerPool, memberRows } from "./customer-pool";
 import { type Enquiry, enquiries } from "./enquiry";
 import { addHistoryJob } from "./history-job";
+import { noThanks } from "./no-thanks";
 import { planJobs } from "./planned-job";
 import { workingTime } from "./working-time";
 
@@ -25,6 +27,7 @@ export function addHistory(scene: Scene): void {
   const planned = planJobs(workshop.withRandom("plans"), time, won, quiet);
 
   const vehicleOf = memberRows(scene);
+  const says = random.fork("declines");
   const quotes = new Map<Enquiry, DemoQuote>();
   for (const enquiry of asked) {
     if (enquiry.outcome === "accepted" && !planned.has(enquiry)) continue;
@@ -36,7 +39,7 @@ export function addHistory(scene: Scene): void {
       itemCodes: want.items,
       at: enquiry.askedAt,
     });
-    quotes.set(enquiry, addQuote(workshop, build, versionsOf(scene, enquiry)));
+    quotes.set(enquiry, addQuote(workshop, build, versionsOf(scene, enquiry, says)));
   }
   for (const enquiry of won) {
     const quote = quotes.get(enquiry);
@@ -49,7 +52,13 @@ export function addHistory(scene: Scene): void {
 
 const byDecision = (one: Enquiry, other: Enquiry) => one.decidedAt.getTime() - other.decidedAt.getTime();
 
-function versionsOf({ workshop, staff }: Scene, enquiry: Enquiry): [WantedVersion, ...WantedVersion[]] {
+const sooner = (one: Date, other: Date) => (one < other ? one : other);
+
+function versionsOf(
+  { workshop, staff }: Scene,
+  enquiry: Enquiry,
+  says: SeededRandom,
+): [WantedVersion, ...WantedVersion[]] {
   const { local, anchor, site } = workshop;
   const issuedById = staff.person("noor");
   const [first, ...later] = enquiry.issuedAt;
@@ -58,6 +67,14 @@ function versionsOf({ workshop, staff }: Scene, enquiry: Enquiry): [WantedVersio
   const left = local.dayOf(anchor).until(runsOut, { largestUnit: "days" }).days;
   const end =
     left < 0 || enquiry.outcome !== "lapsed" ? enquiry.outcome : left >= OPEN_DAYS ? "issued" : "declined";
-  const newest: WantedVersion = { status: end, at: last, issuedById, discountPct: enquiry.discountPct };
+  const newest: WantedVersion = {
+    status: end,
+    at: last,
+    issuedById,
+    discountPct: enquiry.discountPct,
+    ...(end === "declined"
+      ? { declined: { at: sooner(enquiry.decidedAt, anchor), because: says.pick(noThanks) } }
+      : {}),
+  };
   return later.length > 0 ? [{ status: "superseded", at: first, issuedById }, newest] : [newest];
 }

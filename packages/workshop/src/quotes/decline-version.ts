@@ -3,7 +3,7 @@ import { ok } from "../core/result";
 import { linkCommand } from "../core/use-case";
 import { answerable } from "./answerable";
 
-/** The customer declines the version that the link opens; a reason is welcome and kept with the record. */
+/** The customer declines the version that the link opens; a reason is welcome and kept with the version. */
 export const declineVersion = linkCommand({
   name: "quotes.decline",
   permission: "link:accept",
@@ -16,7 +16,12 @@ export const declineVersion = linkCommand({
     if (!found.ok) return found;
     await work.tx.quoteVersion.update({
       where: { id: found.value.id },
-      data: { status: "declined", revision: { increment: 1 } },
+      data: {
+        status: "declined",
+        declinedAt: work.now,
+        declinedBecause: reason,
+        revision: { increment: 1 },
+      },
     });
     work.audit({
       entity: "quote-version",

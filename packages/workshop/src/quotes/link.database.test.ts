@@ -8,6 +8,7 @@ import { acceptVersion } from "./accept-version";
 import { declineVersion } from "./decline-version";
 import { issueVersion } from "./issue-version";
 import { newLinkToken } from "./link-token";
+import { listQuotes } from "./list-quotes";
 import { makeLink } from "./make-link";
 import { makeVersion } from "./make-version";
 import { openCustomerLink } from "./open-customer-link";
@@ -210,6 +211,27 @@ describe("acceptance", () => {
     });
     const { versions } = await trial.done("desk", showQuote, { quoteId });
     expect(versions).toMatchObject([{ status: "declined", decline: { reason: "Bought a boat instead." } }]);
+    const { quotes } = await trial.done("desk", listQuotes, { status: "declined" });
+    expect(quotes.find(({ id }) => id === quoteId)).toMatchObject({
+      declinedBecause: "Bought a boat instead.",
+    });
+  });
+
+  test("after a no is refused by the database too: its day and its reason stay as they are", async () => {
+    const { customer, versionId } = await sent("dark-trim-pack");
+    await trial.done(customer, declineVersion, { versionId });
+    const change = trial.sql("update quote_version set declined_because = 'Too dear' where id = $1", [
+      versionId,
+    ]);
+    await expect(change).rejects.toThrow(/issued_version_is_final/);
+  });
+
+  test("with a reason for a no that was not given is refused by the database", async () => {
+    const { versionId } = await sent("dark-trim-pack");
+    const change = trial.sql("update quote_version set declined_because = 'Too dear' where id = $1", [
+      versionId,
+    ]);
+    await expect(change).rejects.toThrow(/issued_version_is_final/);
   });
 
   test("of version 2 before the work starts moves the waiting job over to it", async () => {

@@ -18,6 +18,7 @@ type Row = {
   readonly valid_until: string;
   readonly gross_minor: bigint;
   readonly draft_no: number | null;
+  readonly declined_because: string;
 };
 
 /**
@@ -42,7 +43,7 @@ export const listQuotes = query({
       with listed as (
         select q.id, q.number, c.name as customer, m.name as vehicle, v.plate, w.version_no,
           case when w.status = 'issued' and w.valid_until < ${today}::date then 'lapsed' else w.status::text end as status,
-          w.valid_until::text, w.gross_minor,
+          w.valid_until::text, w.gross_minor, w.declined_because,
           (select d.version_no from quote_version d
             where d.quote_id = q.id and d.status = 'draft' and d.id <> w.id) as draft_no
         from quote q
@@ -77,6 +78,7 @@ export const listQuotes = query({
         validUntil: row.valid_until,
         grossMinor: Number(row.gross_minor),
         draftNo: row.draft_no,
+        declinedBecause: row.declined_because,
       })),
     });
   },

@@ -1,23 +1,15 @@
 import type { Transaction } from "@buildproof/database";
-import { z } from "zod";
 import { isoDateOf } from "../core/site-date";
 import { statusNow } from "./version-status";
 
 type Row = Awaited<ReturnType<Transaction["quoteVersion"]["findFirstOrThrow"]>>;
 
-const declined = z.object({ status: z.literal("declined"), reason: z.string().default("") });
-
 /** Every version of a quote in a line: what became of it, when, and by whom. */
 export async function versionsOf(tx: Transaction, rows: readonly Row[], now: Date, timeZone: string) {
   const ids = rows.map(({ id }) => id);
   const acceptances = await tx.acceptance.findMany({ where: { versionId: { in: ids } } });
-  const declines = await tx.auditEvent.findMany({
-    where: { useCase: "quotes.decline", entity: "quote-version", entityId: { in: ids } },
-  });
   return rows.map((row) => {
     const acceptance = acceptances.find(({ versionId }) => versionId === row.id);
-    const decline = declines.find(({ entityId }) => entityId === row.id);
-    const said = decline ? declined.safeParse(decline.after) : null;
     return {
       id: row.id,
       versionNo: row.versionNo,
@@ -26,7 +18,7 @@ export async function versionsOf(tx: Transaction, rows: readonly Row[], now: Dat
       validUntil: isoDateOf(row.validUntil),
       issuedAt: row.issuedAt,
       acceptance: acceptance ? { name: acceptance.name, at: acceptance.at } : null,
-      decline: decline ? { at: decline.at, reason: said?.success ? said.data.reason : "" } : null,
+      decline: row.declinedAt ? { at: row.declinedAt, reason: row.declinedBecause } : null,
     };
   });
 }

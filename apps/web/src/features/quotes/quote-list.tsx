@@ -18,6 +18,8 @@ interface ListedQuote {
   readonly validUntil: string;
   readonly grossMinor: number;
   readonly draftNo: number | null;
+  /** In the customer's words; empty where they said nothing. */
+  readonly declinedBecause: string;
 }
 
 interface QuoteListProps {
@@ -99,7 +101,8 @@ function NoQuotes({ isFiltered }: { readonly isFiltered: boolean }) {
 function stateOf(quote: ListedQuote): string {
   const version = quote.versionNo > 1 ? `version ${quote.versionNo} ` : "";
   const draft = quote.draftNo === null ? "" : `; version ${quote.draftNo} in draft`;
-  return `${version}${statusInWords(quote)}${draft}`;
+  const because = quote.declinedBecause ? `: “${quote.declinedBecause}”` : "";
+  return `${version}${statusInWords(quote)}${because}${draft}`;
 }
 
 const choices: readonly { readonly status: QuoteStatus | null; readonly title: string }[] = [

@@ -1,6 +1,8 @@
 import type { Calculation } from "./calculation";
 import { abnCalculation } from "./schemas/abn";
 import { dynoCorrectionCalculation } from "./schemas/dyno-correction";
+import { fuelDemandCalculation } from "./schemas/fuel-demand";
+import { fuelSupplyCalculation } from "./schemas/fuel-supply";
 import { labourCalculation } from "./schemas/labour";
 import { prerequisitesCheckCalculation } from "./schemas/prerequisites-check";
 import { quoteTotalsCalculation } from "./schemas/quote-totals";
@@ -13,6 +15,8 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ["vin", vinCalculation],
   ["abn", abnCalculation],
   ["dyno-correction", dynoCorrectionCalculation],
+  ["fuel-demand", fuelDemandCalculation],
+  ["fuel-supply", fuelSupplyCalculation],
   ["labour", labourCalculation],
   ["quote-totals", quoteTotalsCalculation],
   ["prerequisites-check", prerequisitesCheckCalculation],

@@ -16,6 +16,26 @@ const questions: Readonly<Record<string, unknown>> = {
     airTempC: 30,
     relativeHumidityPct: 50,
   },
+  "fuel-demand": { fuel: "petrol", airMassFlowKgPerS: 0.476, lambda: 0.8 },
+  "fuel-supply": {
+    fuel: "petrol",
+    speedRpm: 6000,
+    stages: [
+      {
+        kind: "tank-pump",
+        points: [
+          { pressureKPa: 300, flowLPerH: 340 },
+          { pressureKPa: 600, flowLPerH: 240 },
+        ],
+        systemPressureKPa: 500,
+      },
+      {
+        kind: "high-pressure-pump",
+        displacementCm3PerCamRev: 1.179,
+        volumetricEfficiency: [{ speedRpm: 6000, value: 0.845 }],
+      },
+    ],
+  },
   labour: { access: [{ id: "a", hours: 0.1 }], operations: [{ id: "o", hours: "0.2", access: ["a"] }] },
   "quote-totals": {
     currency: "AUD",

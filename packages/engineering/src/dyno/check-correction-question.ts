@@ -1,4 +1,5 @@
 import { ImpossibleInputError } from "@buildproof/units";
+import { refuseOutside } from "../question/refuse-outside";
 import type { CorrectionQuestion } from "./correction-question";
 
 /** Refuses a question whose parts do not go together, naming the part and what to do. */
@@ -33,13 +34,4 @@ export function checkCorrectionQuestion(question: CorrectionQuestion): void {
   refuseOutside(question.boostRatio, "boostRatio", 0.1, 10);
   refuseOutside(question.fuelMgPerLPerCycle, "fuelMgPerLPerCycle", 0, 1_000);
   refuseOutside(efficiency, "mechanicalEfficiency", 0.1, 1);
-}
-
-function refuseOutside(value: number | undefined, path: string, least: number, most: number): void {
-  if (value === undefined || (value >= least && value <= most)) return;
-  throw new ImpossibleInputError(
-    "out-of-range",
-    `${path} must be between ${least} and ${most}, not ${value}: check the value and its unit.`,
-    path,
-  );
 }

@@ -48,6 +48,8 @@ export type { FoundKind } from "./find/found";
 export type { CardStep, StepEntered } from "./floor/card-step";
 export { checkIn, fuelGrades, readCheckIn } from "./floor/check-in";
 export { startClock, stopClock } from "./floor/clock";
+export type { ClockEntry } from "./floor/clock-entries";
+export { correctClock } from "./floor/correct-clock";
 export { enteredWords } from "./floor/entered-words";
 export { clearFault, raiseFault } from "./floor/faults";
 export { limitWords } from "./floor/limits";

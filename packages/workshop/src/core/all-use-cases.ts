@@ -23,6 +23,7 @@ import { keepPhoto } from "../files/keep-photo";
 import { findEverything } from "../find/find-everything";
 import { checkIn, readCheckIn } from "../floor/check-in";
 import { startClock, stopClock } from "../floor/clock";
+import { correctClock } from "../floor/correct-clock";
 import { clearFault, raiseFault } from "../floor/faults";
 import { myDay } from "../floor/my-day";
 import { readCard } from "../floor/read-card";
@@ -100,6 +101,7 @@ export const allUseCases = [
   keepPhoto,
   checkIn,
   readCheckIn,
+  correctClock,
   startClock,
   stopClock,
   clearFault,

@@ -15,6 +15,8 @@ const sentences: Readonly<Record<string, string>> = {
   open_obligation: "An obligation of this job is still open. Attach its evidence first.",
   handed_over_by_hand_over: "A job is handed over on its hand-over page only.",
   booking_takes_time: "A booking ends after it starts. Check the two times.",
+  correction_has_its_reason:
+    "A corrected clock entry names who corrected it and why. Correct it again with both.",
   clock_runs_forward: "The clock cannot stop before it started. Check the times.",
   quantity_is_positive: "A quantity is at least 1.",
   vehicle_workshop_id_vin_key: "This VIN was added a moment ago. Find the vehicle by its VIN and open it.",

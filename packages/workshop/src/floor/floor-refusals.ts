@@ -44,6 +44,17 @@ export const refuse = refusals({
   "already-clocked": (d: { number: number; since: string }) =>
     `Your clock is running on job ${d.number} since ${d.since}. Switch it to this job, or stop it first.`,
   "clock-not-running": () => "Your clock is not running. Start it on the job that you are working on.",
+  "clock-entry-not-found": () =>
+    "There is no such clock entry in this workshop. Open the day or the job again and correct from there.",
+  "clock-not-yours": () =>
+    "Your own clock is set right on the day that it stopped. Ask a manager to correct this one.",
+  "clock-reason": () => "Say in at least 10 characters why the time is corrected; it stays with the entry.",
+  "clock-not-a-time": () =>
+    "Enter day and time when the work ended, on the workshop's clock; an hour that the change of clocks leaves out or shows twice cannot be used.",
+  "clock-in-future": () => "The work cannot have ended in the future. Enter a time up to now.",
+  "clock-before-start": (d: { started: string }) => `This work began ${d.started}. Enter a time after that.`,
+  "clock-overlaps": (d: { number: number; from: string }) =>
+    `The next clock of the same person runs on job ${d.number} from ${d.from}. Enter a time up to then.`,
 
   "fault-cleared": () => "This fault is settled already. Open the card again.",
   "clear-needs-manager": () => "A fault is settled by a manager. Ask one to look at it.",

@@ -4,6 +4,7 @@ import { ok } from "../core/result";
 import { readSite } from "../core/site";
 import { dateInZone, dayInZone } from "../core/site-date";
 import { query } from "../core/use-case";
+import { clockEntries } from "./clock-entries";
 import { floorJobs } from "./floor-jobs";
 import { refuse } from "./floor-refusals";
 
@@ -39,11 +40,24 @@ export const myDay = query({
       isOwn: personId === person.id,
       people: isManager ? await floorPeople(tx) : [],
       clock: await clockOf(tx, personId),
+      clocked: await clockedLately(tx, personId, start, { person, now, timeZone }),
       booked: mine.filter(({ status }) => status !== "handedOver" && status !== "stopped"),
       others: jobs.filter(({ id, isHere }) => isHere && !bookedIds.includes(id)),
     });
   },
 });
+
+/** What runs, what touches today, and what began yesterday: where a clock left running overnight is found. */
+function clockedLately(
+  tx: Transaction,
+  personId: string,
+  startOfDay: Date,
+  reader: Parameters<typeof clockEntries>[2],
+) {
+  const yesterday = new Date(startOfDay.getTime() - 24 * 3_600_000);
+  const lately = [{ startedAt: { gte: yesterday } }, { stoppedAt: { gte: startOfDay } }, { stoppedAt: null }];
+  return clockEntries(tx, { personId, OR: lately }, reader);
+}
 
 /** Everybody whose time is booked. */
 function floorPeople(tx: Transaction) {

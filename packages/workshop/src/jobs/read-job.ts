@@ -4,6 +4,7 @@ import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
+import { clockEntries } from "../floor/clock-entries";
 import { holdsBack, type ObligationState } from "../paperwork/obligation-states";
 import { readStanding } from "../paperwork/settle-job";
 import { workOf } from "../planning-desk/block-load";
@@ -81,6 +82,7 @@ export const readJob = query({
       work: await workOf(tx, jobId),
       progress: progressByOperation(steps),
       steps: { all: own.length, done: own.filter(({ done }) => done).length },
+      clock: await clockEntries(tx, { jobId }, { person, now, timeZone: shared.site.timeZone }),
       faults: await tx.fault.findMany({ where: { jobId }, orderBy: { raisedAt: "desc" } }),
       obligations: (await readStanding(tx, jobId))?.obligations.map(obligationLine) ?? [],
       timeline: await jobTimeline(tx, job, { money: (minor) => moneyWords(minor, version.currency) }),

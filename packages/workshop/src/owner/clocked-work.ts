@@ -12,6 +12,8 @@ export type ClockedWork = {
   readonly hours: number | null;
   readonly costMinor: MinorUnits | null;
   readonly kind: "labour" | "dyno";
+  /** Why its end was set right afterwards; empty where it was not. */
+  readonly correctedBecause: string;
 };
 
 type Row = Omit<ClockedWork, "costMinor" | "kind"> & { cost: bigint | null; isDyno: boolean };
@@ -31,7 +33,7 @@ export async function clockedWork(tx: Transaction, jobId: string): Promise<reado
       c.started_at as "startedAt", c.stopped_at as "stoppedAt", (c.seconds / 3600)::float8 as hours,
       round(c.seconds * case when c.is_dyno then s.dyno_cost_minor_per_hour else s.labour_cost_minor_per_hour end
         / 3600)::bigint as cost,
-      c.is_dyno as "isDyno"
+      c.is_dyno as "isDyno", c.corrected_because as "correctedBecause"
     from clock c cross join site s join person p on p.id = c.person_id
     order by c.started_at, c.id`;
   return rows.map(({ cost, isDyno, ...row }) => ({

@@ -1,6 +1,6 @@
 "use server";
 
-import { checkIn, clearFault, signHoldPoint } from "@buildproof/workshop";
+import { checkIn, clearFault, correctClock, signHoldPoint } from "@buildproof/workshop";
 import { refresh } from "next/cache";
 import { type FormState, refusedForm, savedForm } from "@/design/forms/form-state";
 import { requestContext } from "@/server/request-context";
@@ -50,6 +50,17 @@ export async function signHoldPointAction(_: FormState, form: FormData): Promise
 export async function clearFaultAction(_: FormState, form: FormData): Promise<FormState> {
   const input = { faultId: String(form.get("faultId") ?? ""), because: String(form.get("because") ?? "") };
   const { state } = await runForm(clearFault, input, form, "The fault is settled.");
+  refresh();
+  return state;
+}
+
+export async function correctClockAction(_: FormState, form: FormData): Promise<FormState> {
+  const input = {
+    entryId: String(form.get("entryId") ?? ""),
+    stoppedAt: String(form.get("stoppedAt") ?? ""),
+    reason: String(form.get("reason") ?? ""),
+  };
+  const { state } = await runForm(correctClock, input, form, "The clock is corrected.");
   refresh();
   return state;
 }

@@ -24,7 +24,14 @@ export function ClockTable({ clock, currency, timeZone }: Pick<ShownJob, "clock"
       rows={clock.map((entry) => ({
         id: entry.id,
         cells: {
-          operation: entry.kind === "dyno" ? `${entry.operation} (dyno)` : entry.operation,
+          operation: (
+            <>
+              {entry.kind === "dyno" ? `${entry.operation} (dyno)` : entry.operation}
+              {entry.correctedBecause && (
+                <span className="sentence-note">{`Corrected: ${entry.correctedBecause}`}</span>
+              )}
+            </>
+          ),
           hours: entry.hours === null ? "running" : <Figure value={entry.hours} unit="h" decimals={2} />,
           cost:
             entry.costMinor === null ? (

@@ -4,6 +4,7 @@ import Link from "next/link";
 import { EmptyState } from "@/design/empty-state";
 import { momentText } from "@/design/moment-text";
 import { Page, Section, SheetHead } from "@/design/sheet";
+import { ClockEntryList } from "@/features/floor/clock-entry-list";
 import { DayClock } from "@/features/floor/day-clock";
 import { FloorJobList } from "@/features/floor/floor-job-list";
 import "@/features/floor/floor.css";
@@ -76,6 +77,14 @@ export default async function FloorPage({ searchParams }: FloorPageProps) {
             personId={day.person.id}
             timeZone={timeZone}
             empty={<EmptyState sentence="No other vehicle is in work." />}
+          />
+        </Section>
+        <Section title={day.isOwn ? "Your clock, today and yesterday" : "Clock, today and yesterday"}>
+          <ClockEntryList
+            entries={day.clocked}
+            timeZone={timeZone}
+            by="job"
+            empty="Nothing is clocked today or yesterday."
           />
         </Section>
       </Page>

@@ -5,7 +5,8 @@ import { ButtonLink } from "@/design/button";
 import { ActionForm } from "@/design/forms/action-form";
 import { SubmitButton } from "@/design/forms/submit-button";
 import { Moment } from "@/design/moment";
-import { Columns, Page, SheetHead, Stack } from "@/design/sheet";
+import { Columns, Page, Section, SheetHead, Stack } from "@/design/sheet";
+import { ClockEntryList } from "@/features/floor/clock-entry-list";
 import { finishWorkAction } from "@/features/jobs/actions";
 import { BookingsSection } from "@/features/jobs/bookings-section";
 import { GateSection } from "@/features/jobs/gate-section";
@@ -129,6 +130,14 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
           <FaultsSection faults={job.faults} timeZone={timeZone} maySettle={may.settleFaults && !isOver} />
           <JobObligations obligations={job.obligations} href={`/jobs/${job.id}/hand-over`} />
           <ProgressSection progress={job.progress} total={job.steps} />
+          <Section title="Clock">
+            <ClockEntryList
+              entries={job.clock}
+              timeZone={timeZone}
+              by="person"
+              empty="Nobody has clocked on to this job."
+            />
+          </Section>
           <Timeline entries={job.timeline} timeZone={timeZone} />
         </Stack>
       </Columns>

@@ -21,6 +21,8 @@ export function addJob(
     readonly at: Date;
     readonly startedAt?: Date | undefined;
     readonly finishedAt?: Date | undefined;
+    /** Where it was stopped, when and why. */
+    readonly stopped?: { readonly at: Date; readonly because: string } | undefined;
   },
 ): DemoJob {
   const { rows, id: workshopId, newId, nextNumber } = workshop;
@@ -41,6 +43,8 @@ export function addJob(
     createdAt: job.at,
     startedAt: job.startedAt ?? null,
     finishedAt: job.finishedAt ?? null,
+    stoppedAt: job.stopped?.at ?? null,
+    stoppedBecause: job.stopped?.because ?? "",
   });
   const steps = addSteps(workshop, id, quote, job.at);
   return {

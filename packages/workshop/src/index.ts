@@ -75,6 +75,7 @@ export { jobStatusWords } from "./jobs/job-states";
 export type { JobStatus } from "./jobs/job-status";
 export { type JobView, jobViews, listJobs } from "./jobs/list-jobs";
 export { readJob } from "./jobs/read-job";
+export { resumeJob } from "./jobs/resume-job";
 export { stopJob } from "./jobs/stop-job";
 export { type ByKind, type CostKind, costKinds } from "./owner/cost-kind";
 export type { Earnings } from "./owner/earnings";

@@ -38,6 +38,9 @@ export function addHistoryJob(
     at: enquiry.decidedAt,
     startedAt,
     finishedAt: planned.finishedAt,
+    ...(planned.failsInspection
+      ? { stopped: { at: planned.finishedAt, because: "The vehicle failed its pre-build inspection." } }
+      : {}),
   });
   for (const visit of planned.times.visits) addVisit(scene, time, job, visit, enquiry.decidedAt);
   addActualCosts(scene, job, planned, enquiry.want);

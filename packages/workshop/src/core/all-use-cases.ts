@@ -41,6 +41,7 @@ import { countGoodsIn } from "../jobs/count-goods-in";
 import { jobGate } from "../jobs/gate";
 import { listJobs } from "../jobs/list-jobs";
 import { readJob } from "../jobs/read-job";
+import { resumeJob } from "../jobs/resume-job";
 import { stopJob } from "../jobs/stop-job";
 import { exportMargins } from "../owner/export-margins";
 import { jobMargin } from "../owner/job-margin";
@@ -122,6 +123,7 @@ export const allUseCases = [
   jobGate,
   listJobs,
   readJob,
+  resumeJob,
   stopJob,
   attachEvidence,
   finishWork,

@@ -25,5 +25,9 @@ export const refuse = refusals({
     `“${d.title}” keeps people from harm and is never overridden. Resolve it first.`,
   "override-unknown": (d: { point: string }) =>
     `“${d.point}” is not an unmet point of this job any more. Open the gate again and repeat.`,
+  "not-stopped": (d: { status: string }) =>
+    `This job is ${d.status}, not stopped: there is nothing to take up again. Open it to see what it waits for.`,
+  "resume-reason": () =>
+    "Say in at least 10 characters what has changed, so that everybody knows why the job goes on.",
   "stop-reason": () => "Say why the job stops, so that the customer can be told.",
 });

@@ -14,7 +14,7 @@ export const jobCan: Readonly<Record<JobStatus, readonly JobStatus[]>> = {
   doneUnpaid: ["inWork", "inProof", "doneNotForRoad", "ready", "stopped"],
   ready: ["inWork", "inProof", "doneNotForRoad", "doneUnpaid", "handedOver", "stopped"],
   handedOver: [],
-  stopped: ["waiting", "inWork"],
+  stopped: ["waiting", "checkedIn", "inWork"],
 };
 
 /** Status in words, as screens and documents have it. */

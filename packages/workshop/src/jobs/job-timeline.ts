@@ -23,6 +23,7 @@ const storedTold = z
     bookingId: z.string(),
     cancelled: z.string(),
     stoppedBecause: z.string(),
+    resumedBecause: z.string(),
     evidence: z.string(),
     obligation: z.string(),
     receivedBy: z.string(),
@@ -112,6 +113,7 @@ function workSentence(before: Told, after: Told): string | null {
   if (after.goodsIn === "complete") return "Parts counted: complete.";
   if (after.goodsIn) return `Parts counted; missing: ${after.goodsIn}.`;
   if (after.stoppedBecause) return `Stopped: ${after.stoppedBecause}`;
+  if (after.resumedBecause) return `Taken up again: ${after.resumedBecause}`;
   if (after.evidence) return `Evidence attached for “${after.obligation ?? ""}”: ${after.evidence}.`;
   if (after.receivedBy) return `Handed over to ${after.receivedBy}.`;
   if (after.laidOut) return `${after.laidOut} obligations laid out.`;

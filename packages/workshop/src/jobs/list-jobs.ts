@@ -58,6 +58,8 @@ export const listJobs = query({
           ? { startsAt: bookings[0].startsAt, resource: bookings[0].resource.name, work: bookings[0].work }
           : null,
         openFaults: job._count.faults,
+        /** Why it is stopped; empty where it is not. */
+        stoppedBecause: job.status === "stopped" ? job.stoppedBecause : "",
         createdAt: job.createdAt,
       })),
     });

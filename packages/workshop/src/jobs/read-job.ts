@@ -11,7 +11,7 @@ import { workOf } from "../planning-desk/block-load";
 import { resourceChoices } from "../planning-desk/resource-choices";
 import { quoteMoney } from "../quotes/quote-money";
 import { kitListOf, selectionOf } from "./accepted-selection";
-import { readGateJob } from "./gate-job";
+import { type GateJob, readGateJob } from "./gate-job";
 import { moneyWords } from "./gate-papers";
 import { readGateCatalogue } from "./gate-prerequisites";
 import { refuse } from "./job-refusals";
@@ -39,6 +39,7 @@ export const readJob = query({
       revision: job.revision,
       status: job.status,
       statusWords: jobStatusWords[job.status],
+      stopped: stopOf(job),
       timeZone: shared.site.timeZone,
       now,
       packageName: shared.catalogue.packages.find(({ code }) => code === job.packageCode)?.name ?? null,
@@ -98,6 +99,17 @@ export const readJob = query({
     });
   },
 });
+
+/** The last stop of a job, also after it was taken up again. */
+function stopOf({ stoppedAt, stoppedBecause, resumedAt, resumedBecause }: GateJob) {
+  return stoppedAt
+    ? {
+        at: stoppedAt,
+        because: stoppedBecause,
+        resumed: resumedAt ? { at: resumedAt, because: resumedBecause } : null,
+      }
+    : null;
+}
 
 function obligationLine(state: ObligationState) {
   const { id, title, met, sentence, safety } = state;

@@ -16,6 +16,10 @@ export const stopJob = command({
     if (reason.length < 10) return refuse("stop-reason");
     const moved = await moveJob(work, jobId, "stopped");
     if (!moved.ok) return moved;
+    await work.tx.job.update({
+      where: { id: jobId },
+      data: { stoppedAt: work.now, stoppedBecause: reason, resumedAt: null, resumedBecause: "" },
+    });
     const freed = await work.tx.booking.updateMany({
       where: { jobId, cancelledAt: null, startsAt: { gt: work.now } },
       data: { cancelledAt: work.now },

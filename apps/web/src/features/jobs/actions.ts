@@ -1,6 +1,6 @@
 "use server";
 
-import { clearFault, countGoodsIn, finishWork, stopJob } from "@buildproof/workshop";
+import { clearFault, countGoodsIn, finishWork, resumeJob, stopJob } from "@buildproof/workshop";
 import { revalidatePath } from "next/cache";
 import type { FormState } from "@/design/forms/form-state";
 import { runForm } from "@/server/run-form";
@@ -42,6 +42,16 @@ export async function stopJobAction(_previous: FormState, form: FormData): Promi
     { jobId: jobIdOf(form), reason: String(form.get("reason") ?? "") },
     form,
     ({ bookingsFreed }) => `The job is stopped; ${bookingsFreed} bookings are free again.`,
+  );
+  return shownAnew(state);
+}
+
+export async function resumeJobAction(_previous: FormState, form: FormData): Promise<FormState> {
+  const { state } = await runForm(
+    resumeJob,
+    { jobId: jobIdOf(form), reason: String(form.get("reason") ?? "") },
+    form,
+    ({ statusWords }) => `The job goes on: ${statusWords}.`,
   );
   return shownAnew(state);
 }

@@ -56,6 +56,7 @@ export default async function JobsPage({ searchParams }: JobsPageProps) {
             status: (
               <>
                 {job.statusWords}
+                {job.stoppedBecause && <span className="sentence-note">{job.stoppedBecause}</span>}
                 {job.openFaults > 0 && (
                   <span className="sentence-note">{`${job.openFaults} open ${job.openFaults === 1 ? "fault" : "faults"}`}</span>
                 )}

@@ -19,6 +19,7 @@ import {
   Timeline,
 } from "@/features/jobs/job-side";
 import { StopJob } from "@/features/jobs/stop-job";
+import { StoppedNotice } from "@/features/jobs/stopped-notice";
 import { localText } from "@/features/plan/local-text";
 import { load } from "@/server/load";
 import { Refused } from "@/server/refused";
@@ -84,6 +85,14 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
           { label: "Quoted", value: `${quote.labourHours} h labour, ${quote.dynoHours} h dyno` },
         ]}
       />
+      {job.stopped && (
+        <StoppedNotice
+          jobId={job.id}
+          stopped={job.stopped}
+          timeZone={timeZone}
+          mayResume={may.book && job.status === "stopped"}
+        />
+      )}
       <Columns>
         <Stack>
           {!isOver && (

@@ -1,5 +1,6 @@
 import type { Calculation } from "./calculation";
 import { abnCalculation } from "./schemas/abn";
+import { blowerCalculation } from "./schemas/blower";
 import { dynoCorrectionCalculation } from "./schemas/dyno-correction";
 import { fuelDemandCalculation } from "./schemas/fuel-demand";
 import { fuelSupplyCalculation } from "./schemas/fuel-supply";
@@ -15,6 +16,7 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ["vin", vinCalculation],
   ["abn", abnCalculation],
   ["dyno-correction", dynoCorrectionCalculation],
+  ["blower", blowerCalculation],
   ["fuel-demand", fuelDemandCalculation],
   ["fuel-supply", fuelSupplyCalculation],
   ["labour", labourCalculation],

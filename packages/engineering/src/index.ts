@@ -1,3 +1,5 @@
+export { blower } from "./air/blower";
+export type { BlowerPoint, BlowerQuestion } from "./air/blower-question";
 export {
   type Aspiration,
   aspirations,

@@ -16,6 +16,24 @@ const questions: Readonly<Record<string, unknown>> = {
     airTempC: 30,
     relativeHumidityPct: 50,
   },
+  blower: {
+    engine: { displacementL: 5.7, volumetricEfficiency: 0.98, maxSpeedRpm: 6500 },
+    blower: {
+      kind: "displacement",
+      displacementLPerRev: 2.4,
+      volumetricEfficiency: [
+        { speedRpm: 3000, value: 0.88 },
+        { speedRpm: 6000, value: 0.92 },
+      ],
+      adiabaticEfficiency: 0.64,
+      maxSpeedRpm: 14000,
+    },
+    drive: { crankPulleyMm: 175, blowerPulleyMm: 92, internalRatio: 1 },
+    ambient: { pressureKPa: 100, tempC: 25 },
+    chargeCooler: null,
+    inletDropKPa: 3,
+    speedsRpm: [1000, 6000],
+  },
   "fuel-demand": { fuel: "petrol", airMassFlowKgPerS: 0.476, lambda: 0.8 },
   "fuel-supply": {
     fuel: "petrol",

@@ -104,6 +104,15 @@ describe("the demo with its history", () => {
     ).toEqual([]);
   });
 
+  test("the odometer on a card is the vehicle's own, as its inspection has it", async () => {
+    const rows = await first().sql(`
+      select e.value, i.odometer_km from step_entry e join job_step s on s.id = e.step_id join job j on j.id = s.job_id
+        join inspection i on i.build_id = j.build_id
+      where s.operation_code = 'inspect-vehicle' and s.unit = 'km'`);
+    expect(rows.length).toBeGreaterThan(20);
+    expect(rows.filter(({ value, odometer_km }) => value !== odometer_km)).toEqual([]);
+  });
+
   test("work happens while the workshop is open and nothing is done after the anchor", async () => {
     expect(
       await first().sql(

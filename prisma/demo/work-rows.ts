@@ -158,7 +158,7 @@ export function addStepEntries(
       workshopId: workshop.id,
       stepId: step.id,
       jobId: job.id,
-      ...whatWasEntered(scene, step, at),
+      ...whatWasEntered(scene, step, { at, odometerKm: job.quote.build.vehicle.odometerKm }),
       personId: step.kind === "holdPoint" ? work.secondPersonId : work.personId,
       at,
       recordedAt: at,
@@ -179,12 +179,19 @@ function along(stretches: readonly Stretch[], milliseconds: number): Date {
 
 type Entered = Pick<Row<"stepEntry">, "kind" | "value" | "text" | "photoSha256" | "withinLimits">;
 
-function whatWasEntered({ workshop, files }: Scene, step: Row<"jobStep">, at: Date): Entered {
+type Moment = { readonly at: Date; readonly odometerKm: number };
+
+function whatWasEntered(
+  { workshop, files }: Scene,
+  step: Row<"jobStep">,
+  { at, odometerKm }: Moment,
+): Entered {
   const { random } = workshop;
   const nothing = { value: null, text: "", photoSha256: null, withinLimits: null };
   switch (step.kind) {
     case "measurement":
     case "torque": {
+      if (isOdometer(step)) return { ...nothing, kind: "value", value: odometerKm, withinLimits: true };
       const low = step.low ?? step.target ?? step.high ?? 0;
       const high = step.high ?? step.target ?? low;
       const value = step.target ?? low + (high - low) * random.between(0.3, 0.7);
@@ -207,6 +214,11 @@ function whatWasEntered({ workshop, files }: Scene, step: Row<"jobStep">, at: Da
     default:
       return { ...nothing, kind: "done" };
   }
+}
+
+/** The one reading that belongs to the vehicle: it is what the inspection has on record. */
+function isOdometer({ operationCode, unit }: Row<"jobStep">): boolean {
+  return operationCode === "inspect-vehicle" && unit === "km";
 }
 
 const photos = new Map<number, Uint8Array>();

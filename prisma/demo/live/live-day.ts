@@ -28,7 +28,7 @@ export function liveDay(scene: Scene): LiveDay {
   };
 }
 
-type Enquiry = {
+export type Enquiry = {
   readonly name: string;
   readonly phone: string;
   readonly model: ModelId;
@@ -52,16 +52,18 @@ export function addEnquiry(day: LiveDay, enquiry: Enquiry): DemoBuild {
   return addBuild(workshop, catalogue, { ...build, vehicle, at });
 }
 
+export type AcceptedDates = {
+  readonly issued: Date;
+  readonly accepted: Date;
+  readonly depositPaid?: Date;
+  readonly allPaid?: Date;
+};
+
 /** A quote that was accepted, with its deposit where that has come in. */
 export function addAcceptedQuote(
   day: LiveDay,
   build: DemoBuild,
-  dates: {
-    readonly issued: Date;
-    readonly accepted: Date;
-    readonly depositPaid?: Date;
-    readonly allPaid?: Date;
-  },
+  dates: AcceptedDates,
   more: Partial<WantedVersion> = {},
 ): DemoQuote {
   const { workshop, staff } = day;

@@ -185,6 +185,36 @@ test("the card prints with a box for every step, and a manager looks at anybody'
   await checkAccessibility(page);
 });
 
+test("a manager sets a clock right, and the entry says why", async ({ page }) => {
+  await signInAs(page, "manager");
+  await page.goto("/jobs?view=done&search=Kessell");
+  await page.getByRole("link", { name: /^Job \d+$/ }).click();
+  const entries = page.getByRole("list", { name: "Clock entries" });
+  const entry = entries.getByRole("listitem").last();
+  await expect(entry).toContainText(/12:32 to 15:15, 2\sh\s43\smin/);
+  await entry.getByRole("button", { name: /^Correct the clock: Joss Varga/ }).click();
+  const dialog = page.getByRole("dialog", { name: "Correct the clock" });
+  const ended = dialog.getByRole("group", { name: "The work ended" });
+  const typeTime = async (hour: string, minute: string) => {
+    await ended.getByRole("spinbutton", { name: /^hour/ }).focus();
+    await page.keyboard.type(hour);
+    await ended.getByRole("spinbutton", { name: /^minute/ }).focus();
+    await page.keyboard.type(minute);
+  };
+  await typeTime("12", "15");
+  await dialog.getByLabel("Why it is corrected").fill("Stopped for a delivery, forgot the clock.");
+  await dialog.getByRole("button", { name: "Correct the clock" }).click();
+  await expect(dialog.getByText(/^This work began .*Enter a time after that\.$/).first()).toBeVisible();
+  await checkAccessibility(page);
+  await expect(dialog.getByLabel("Why it is corrected")).toHaveValue(/delivery/);
+  await typeTime("15", "02");
+  await dialog.getByRole("button", { name: "Correct the clock" }).click();
+  await expect(dialog).toBeHidden();
+  await expect(entry).toContainText(/12:32 to 15:02, 2\sh\s30\smin/);
+  await expect(entry).toContainText("Corrected by Marek Oduya: Stopped for a delivery, forgot the clock.");
+  await checkAccessibility(page);
+});
+
 test("a job that is not there, or not ours, is not found; the desk has no floor", async ({
   page,
   openAs,

@@ -168,3 +168,35 @@ test("a file and a job of one workshop are nobody else's", async ({ page, openAs
   const nobody = await openAs("nobody");
   expect((await nobody.request.get(`/api/files/${"0".repeat(64)}`)).status()).toBe(401);
 });
+
+test("a job is stopped and taken up again, and still says why it was stopped", async ({ page }) => {
+  await signInAs(page, "manager");
+  await page.goto("/jobs?view=waiting&search=Duvall");
+  await page.getByRole("link", { name: /^Job \d+$/ }).click();
+  await page.getByRole("button", { name: "Stop the job" }).click();
+  const stop = page.getByRole("dialog", { name: "Stop this job" });
+  await stop.getByLabel("Why it stops").fill("The customer's leave was moved to March.");
+  await stop.getByRole("button", { name: "Stop the job" }).click();
+  await expect(stop).toBeHidden();
+  const stopped = page.getByRole("complementary", { name: /^Stopped / });
+  await expect(stopped).toContainText("leave was moved to March");
+  await checkAccessibility(page);
+  await page.goto("/jobs?view=stopped&search=Duvall");
+  await expect(page.getByText("leave was moved to March")).toBeVisible();
+  await page.getByRole("link", { name: /^Job \d+$/ }).click();
+
+  await stopped.getByRole("button", { name: "Take the job up again" }).click();
+  const resume = page.getByRole("dialog", { name: "Take this job up again" });
+  await resume.getByLabel("What has changed").fill("soon");
+  await resume.getByRole("button", { name: "Take the job up again" }).click();
+  await expect(resume.getByText(/^Say in at least 10 characters what has changed/).first()).toBeVisible();
+  await checkAccessibility(page);
+  await resume.getByLabel("What has changed").fill("Leave granted after all, in time.");
+  await resume.getByRole("button", { name: "Take the job up again" }).click();
+  await expect(resume).toBeHidden();
+  await expect(page.getByText("waiting for its booking", { exact: true })).toBeVisible();
+  await expect(page.getByRole("complementary", { name: /^Was stopped / })).toContainText(
+    "leave was moved to March",
+  );
+  await expect(page.getByText("Taken up again: Leave granted after all, in time.")).toBeVisible();
+});

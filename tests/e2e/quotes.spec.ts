@@ -171,3 +171,58 @@ test("the list is searched and kept to a status, and shows the margin to nobody"
   await openQuote(page, "A. Okafor");
   await expect(page.getByText("Margin as quoted")).toHaveCount(0);
 });
+
+test("the owner records a refund, never more than is here, and it stands beside the payments", async ({
+  page,
+  openAs,
+}) => {
+  await signInAs(page, "desk");
+  await openQuote(page, "Sandell");
+  await expect(page.getByRole("button", { name: "Record a refund" })).toHaveCount(0);
+  const owner = await openAs("owner");
+  await owner.goto(page.url());
+  await owner.getByRole("button", { name: "Record a refund" }).click();
+  const dialog = owner.getByRole("dialog", { name: "Record a refund" });
+  await dialog.getByLabel("Amount paid back").fill("900000");
+  await dialog.getByLabel("Why it goes back").fill("The note drones after all; agreed on the telephone.");
+  await dialog.getByRole("button", { name: "Record the refund" }).click();
+  await expect(dialog.getByText(/^Only \$[\d,.]+ of this quote's money is here/).first()).toBeVisible();
+  await checkAccessibility(owner);
+  await dialog.getByLabel("Amount paid back").fill("120.50");
+  await dialog.getByRole("button", { name: "Record the refund" }).click();
+  await expect(dialog).toBeHidden();
+  const payments = owner.getByRole("table", { name: "Payments" });
+  await expect(payments.getByRole("row", { name: /refund.*drones after all.*120\.50/ })).toBeVisible();
+  await checkAccessibility(owner);
+  await owner.goto("/jobs?view=done&search=Sandell");
+  await owner.getByRole("link", { name: /^Job \d+$/ }).click();
+  await expect(owner.getByText(/^Refunded: \$120\.50\. The note drones/)).toBeVisible();
+  await checkAccessibility(owner);
+});
+
+test("a customer declines, and the quote and the list say why", async ({ page, openAs }) => {
+  await signInAs(page, "desk");
+  await page.goto("/quotes?status=issued");
+  // Any that the other tests leave alone.
+  const row = page
+    .getByRole("row", { name: /issued, open until/ })
+    .filter({ hasNotText: /Okafor|Tamsin|Strand/ })
+    .first();
+  const number = (await row.getByRole("link").textContent()) ?? "";
+  await row.getByRole("link").click();
+  const story: QuoteStory = { customerName: "" };
+  await deskMakesTheLink(page, story);
+  const customer = await openAs("nobody");
+  await customer.goto(story.customerLink ?? "");
+  await customer.getByRole("button", { name: "I do not want to go ahead" }).click();
+  const form = customer.getByRole("form", { name: "I do not want to go ahead" });
+  await form.getByLabel(/^Would you tell us why/).fill("We sold the caravan.");
+  await form.getByRole("button", { name: "Decline this quote" }).click();
+  await expect(form).toBeHidden();
+  await checkAccessibility(customer);
+  await page.reload();
+  await expect(page.getByText("The customer declined: “We sold the caravan.”")).toBeVisible();
+  await checkAccessibility(page);
+  await page.goto(`/quotes?q=${number}`);
+  await expect(page.getByRole("cell", { name: "declined: “We sold the caravan.”" })).toBeVisible();
+});

@@ -53,7 +53,8 @@ describe("a clock left running overnight", () => {
   test("is set right by a manager, and the day and the job show the corrected figure with its note", async () => {
     const entryId = await leftRunning();
     await trial.done("manager", correctClock, correct(entryId), hours(72));
-    const { clock } = await trial.done("manager", readJob, { jobId }, hours(72));
+    const { clock, timeline } = await trial.done("manager", readJob, { jobId }, hours(72));
+    expect(timeline.map(({ sentence }) => sentence)).toContain(`Clock corrected: ${reason}`);
     expect(clock).toMatchObject([
       { minutes: 450, correction: { by: "Marek Oduya", because: reason }, personName: "Tilda Brennock" },
     ]);

@@ -24,6 +24,7 @@ const storedTold = z
     cancelled: z.string(),
     stoppedBecause: z.string(),
     resumedBecause: z.string(),
+    correctedBecause: z.string(),
     evidence: z.string(),
     obligation: z.string(),
     receivedBy: z.string(),
@@ -38,7 +39,7 @@ const storedTold = z
   })
   .partial();
 
-/** What happened to a job, its faults and its payments, from the audit record, newest first. */
+/** What happened to a job, its faults, its payments and the clocks that were set right, from the audit record, newest first. */
 export async function jobTimeline(
   tx: Transaction,
   job: { readonly id: string; readonly quoteId: string },
@@ -46,12 +47,17 @@ export async function jobTimeline(
 ): Promise<readonly TimelineEntry[]> {
   const faults = await tx.fault.findMany({ where: { jobId: job.id }, select: { id: true } });
   const payments = await tx.payment.findMany({ where: { quoteId: job.quoteId }, select: { id: true } });
+  const clocks = await tx.clockEntry.findMany({
+    where: { jobId: job.id, correctedAt: { not: null } },
+    select: { id: true },
+  });
   const events = await tx.auditEvent.findMany({
     where: {
       OR: [
         { entity: "job", entityId: job.id },
         { entity: "fault", entityId: { in: faults.map(({ id }) => id) } },
         { entity: "payment", entityId: { in: payments.map(({ id }) => id) } },
+        { useCase: "floor.correct-clock", entity: "clock", entityId: { in: clocks.map(({ id }) => id) } },
       ],
     },
     orderBy: [{ at: "desc" }, { id: "desc" }],
@@ -84,9 +90,10 @@ function sentenceOf(
   );
 }
 
-/** Faults and payments: they belong to the job and have lines of their own in the record. */
+/** Faults, payments and clocks: they belong to the job and have lines of their own in the record. */
 function besideSentence(after: Told, money: (minor: bigint) => string): string | null {
   if (after.cleared) return `Fault settled: ${after.cleared}`;
+  if (after.correctedBecause) return `Clock corrected: ${after.correctedBecause}`;
   if (after.sentence) return `Fault raised: ${after.sentence}`;
   if (after.amountMinor && /^\d+$/.test(after.amountMinor))
     return paymentSentence(after, money(BigInt(after.amountMinor)));

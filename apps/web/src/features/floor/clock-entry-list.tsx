@@ -42,9 +42,9 @@ export function ClockEntryList({ entries, timeZone, by, empty }: ClockEntryListP
   );
 }
 
-/** "1 h 05 min" */
+/** "1 h 05 min", kept on one line. */
 function hoursText(minutes: number): string {
   const hours = Math.floor(minutes / 60);
   const rest = minutes % 60;
-  return hours === 0 ? `${rest} min` : `${hours} h ${String(rest).padStart(2, "0")} min`;
+  return hours === 0 ? `${rest}\u00a0min` : `${hours}\u00a0h\u00a0${String(rest).padStart(2, "0")}\u00a0min`;
 }

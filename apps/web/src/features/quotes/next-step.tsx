@@ -52,15 +52,19 @@ function DraftStep({ quote }: { readonly quote: ShownQuote }) {
   );
 }
 
-function sentenceOf({ shown, versions, money }: ShownQuote): string {
+/** Where the deposit no longer decides what is next; null while it does. */
+function jobSentence(job: ShownQuote["job"]): string | null {
+  if (!job || job.status === "waiting" || job.status === "booked") return null;
+  return job.status === "stopped" ? "Accepted, and its job is stopped." : "Accepted, and its job has begun.";
+}
+
+function sentenceOf({ shown, versions, money, job }: ShownQuote): string {
   const version = versions.find(({ id }) => id === shown.id);
   switch (shown.status) {
     case "issued":
       return `The customer can accept it until the end of ${dayText(shown.validUntil)}. Send the link below.`;
     case "accepted":
-      return money?.depositMet
-        ? "Accepted, and the deposit is here. The job waits for its booking."
-        : "Accepted. The deposit is still to come; parts are ordered when it is here.";
+      return jobSentence(job) ?? depositSentence(money);
     case "declined":
       return version?.decline?.reason
         ? `The customer declined: “${version.decline.reason}”`
@@ -74,4 +78,10 @@ function sentenceOf({ shown, versions, money }: ShownQuote): string {
     case "draft":
       return "";
   }
+}
+
+function depositSentence(money: ShownQuote["money"]): string {
+  return money?.depositMet
+    ? "Accepted, and the deposit is here. The job waits for its booking."
+    : "Accepted. The deposit is still to come; parts are ordered when it is here.";
 }

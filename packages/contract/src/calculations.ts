@@ -1,12 +1,15 @@
 import type { Calculation } from "./calculation";
 import { abnCalculation } from "./schemas/abn";
 import { blowerCalculation } from "./schemas/blower";
+import { boltTorqueCalculation } from "./schemas/bolt-torque";
 import { dynoCorrectionCalculation } from "./schemas/dyno-correction";
 import { fuelDemandCalculation } from "./schemas/fuel-demand";
 import { fuelSupplyCalculation } from "./schemas/fuel-supply";
 import { labourCalculation } from "./schemas/labour";
 import { prerequisitesCheckCalculation } from "./schemas/prerequisites-check";
 import { quoteTotalsCalculation } from "./schemas/quote-totals";
+import { speedometerCalculation } from "./schemas/speedometer";
+import { tyreCalculation } from "./schemas/tyre";
 import { unitConvertCalculation } from "./schemas/unit-convert";
 import { vinCalculation } from "./schemas/vin";
 
@@ -15,6 +18,9 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ["unit-convert", unitConvertCalculation],
   ["vin", vinCalculation],
   ["abn", abnCalculation],
+  ["tyre", tyreCalculation],
+  ["speedometer", speedometerCalculation],
+  ["bolt-torque", boltTorqueCalculation],
   ["dyno-correction", dynoCorrectionCalculation],
   ["blower", blowerCalculation],
   ["fuel-demand", fuelDemandCalculation],

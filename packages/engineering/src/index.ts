@@ -51,3 +51,7 @@ export { type FuelHeadroom, type FuelShortfall, fuelHeadroom, type LoadHeadroom 
 export { type Fuel, fuelProperties, fuels } from "./fuel/fuel-properties";
 export { type FuelStage, type FuelStageKind, fuelPaths, fuelStageKinds } from "./fuel/fuel-stage";
 export { type FuelLimit, type FuelSupply, fuelSupply } from "./fuel/fuel-supply";
+export { type BoltTorque, type BoltTorqueQuestion, boltTorque } from "./joints/bolt-torque";
+export { type PropertyClass, propertyClasses } from "./joints/property-class";
+export { type SpeedometerAnswer, type SpeedometerQuestion, speedometer } from "./tyres/speedometer";
+export { type Tyre, tyre } from "./tyres/tyre";

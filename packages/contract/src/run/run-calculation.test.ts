@@ -8,6 +8,14 @@ const questions: Readonly<Record<string, unknown>> = {
   "unit-convert": { value: 100, from: "kW", to: "hp" },
   vin: { vin: "11111111111111111" },
   abn: { abn: "51 824 753 556" },
+  tyre: { designation: "285/65R18 116T" },
+  speedometer: {
+    indicatedKmh: 100,
+    standardTyre: "265/70R17",
+    fittedTyre: "285/70R17",
+    standardErrorPct: 3,
+  },
+  "bolt-torque": { thread: "M12", propertyClass: "10.9", preloadPct: 75, frictionK: 0.2 },
   "dyno-correction": {
     standard: "SAE_J1349",
     ignition: "spark",

@@ -1,8 +1,9 @@
 import { type Benchmark, type Measurement, measure } from "./benchmark";
+import { buildSheetBenchmark } from "./build-sheet.bench";
 import { dynoLogBenchmark } from "./dyno-log.bench";
 import { quoteTotalsBenchmark } from "./quote-totals.bench";
 
-const benchmarks: readonly Benchmark[] = [quoteTotalsBenchmark, dynoLogBenchmark];
+const benchmarks: readonly Benchmark[] = [quoteTotalsBenchmark, buildSheetBenchmark, dynoLogBenchmark];
 
 /** Runs those whose name contains the words given, all when none are, and prints the table. */
 export async function runBenchmarks(words: string): Promise<number> {

@@ -6,6 +6,7 @@ import { dynoCorrectionCalculation } from "./schemas/dyno-correction";
 import { fuelDemandCalculation } from "./schemas/fuel-demand";
 import { fuelSupplyCalculation } from "./schemas/fuel-supply";
 import { labourCalculation } from "./schemas/labour";
+import { powerForecastCalculation } from "./schemas/power-forecast";
 import { prerequisitesCheckCalculation } from "./schemas/prerequisites-check";
 import { quoteTotalsCalculation } from "./schemas/quote-totals";
 import { speedometerCalculation } from "./schemas/speedometer";
@@ -25,6 +26,7 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ["blower", blowerCalculation],
   ["fuel-demand", fuelDemandCalculation],
   ["fuel-supply", fuelSupplyCalculation],
+  ["power-forecast", powerForecastCalculation],
   ["labour", labourCalculation],
   ["quote-totals", quoteTotalsCalculation],
   ["prerequisites-check", prerequisitesCheckCalculation],

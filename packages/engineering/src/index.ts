@@ -1,5 +1,6 @@
 export { blower } from "./air/blower";
 export type { BlowerPoint, BlowerQuestion } from "./air/blower-question";
+export { crankPower, deliveredPower, type PowerPlace, powerPlaces } from "./driveline/driveline-loss";
 export {
   type Aspiration,
   aspirations,
@@ -53,5 +54,16 @@ export { type FuelStage, type FuelStageKind, fuelPaths, fuelStageKinds } from ".
 export { type FuelLimit, type FuelSupply, fuelSupply } from "./fuel/fuel-supply";
 export { type BoltTorque, type BoltTorqueQuestion, boltTorque } from "./joints/bolt-torque";
 export { type PropertyClass, propertyClasses } from "./joints/property-class";
+export { explainForecastLimit } from "./power/explain-forecast-limit";
+export { assumptionNames, type ForecastAssumptions, forecastAssumptions } from "./power/forecast-assumptions";
+export {
+  type Forecast,
+  type ForecastLimit,
+  type ForecastPoint,
+  type ForecastQuestion,
+  forecastLimits,
+  injectionKinds,
+} from "./power/forecast-question";
+export { powerForecast } from "./power/power-forecast";
 export { type SpeedometerAnswer, type SpeedometerQuestion, speedometer } from "./tyres/speedometer";
 export { type Tyre, tyre } from "./tyres/tyre";

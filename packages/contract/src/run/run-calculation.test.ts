@@ -62,6 +62,22 @@ const questions: Readonly<Record<string, unknown>> = {
       },
     ],
   },
+  "power-forecast": {
+    baseline: {
+      at: "hubs",
+      points: [
+        { speedRpm: 1500, powerKw: 55 },
+        { speedRpm: 3500, powerKw: 130 },
+      ],
+    },
+    compressionRatio: 16.5,
+    fuel: "diesel",
+    injection: "direct",
+    calibrationChange: { torqueRequestNm: 560, smokeLambda: 1.2, exhaustLimitC: 720 },
+    torqueCaps: [600, { torqueNm: 580, name: "gearbox" }],
+    hotDay: { tempC: 45, pressureKPa: 98 },
+    assumptions: { dieselLambda: 1.5 },
+  },
   labour: { access: [{ id: "a", hours: 0.1 }], operations: [{ id: "o", hours: "0.2", access: ["a"] }] },
   "quote-totals": {
     currency: "AUD",
@@ -161,6 +177,19 @@ describe("refusals say where and what to do", () => {
       "invalid-field",
       "rules[0].kind",
     ],
+    [
+      "power-forecast",
+      { ...(questions["power-forecast"] as object), assumptions: { luck: 1 } },
+      "unknown-field",
+      "assumptions.luck",
+    ],
+    [
+      "fuel-supply",
+      { fuel: "petrol", speedRpm: 6000, stages: [{ kind: "cup" }] },
+      "invalid-field",
+      "stages[0].kind",
+    ],
+    ["fuel-demand", { fuel: "petrol", lambda: 0.8 }, "one-way", "airMassFlowKgPerS"],
     ["prerequisites-check", { ...check, chosen: ["zz"] }, "unknown-id", "chosen[0]"],
   ] as const)("%s %j", (name, input, code, path) => {
     const answer = runCalculation(name, input);

@@ -59,7 +59,9 @@ function supply(stage: FuelStage, usualPath: FuelPath, fuelKgPerH: number, windo
 /** L/h, linear between the points of the maker's curve; the check has made sure that it reaches. */
 function tankPumpFlow({ points, systemPressureKPa }: TankPump): number {
   return interpolate(
-    points.map(({ pressureKPa, flowLPerH }) => ({ x: pressureKPa, y: flowLPerH })),
+    points,
+    ({ pressureKPa }) => pressureKPa,
+    ({ flowLPerH }) => flowLPerH,
     systemPressureKPa,
   );
 }

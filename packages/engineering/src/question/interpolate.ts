@@ -1,11 +1,23 @@
-type PlotPoint = { readonly x: number; readonly y: number };
-
-/** Linear between points whose x rises; before the first and after the last the end value holds. */
-export function interpolate(points: readonly PlotPoint[], x: number): number {
-  const after = points.findIndex((point) => point.x >= x);
-  const upper = points[after] ?? points.at(-1);
-  const lower = points[after - 1];
-  if (!upper) throw new RangeError("A curve has at least one point.");
-  if (!lower || after < 0) return upper.y;
-  return lower.y + ((x - lower.x) / (upper.x - lower.x)) * (upper.y - lower.y);
+/**
+ * Linear between points whose x rises; before the first and after the last the end value holds. The readers take x
+ * and y off whatever a point is, so that no curve has to be copied first.
+ */
+export function interpolate<Point>(
+  points: readonly Point[],
+  xOf: (point: Point) => number,
+  yOf: (point: Point) => number,
+  x: number,
+): number {
+  let lower: Point | undefined;
+  for (const upper of points) {
+    const end = xOf(upper);
+    if (end >= x) {
+      if (!lower) return yOf(upper);
+      const start = xOf(lower);
+      return yOf(lower) + ((x - start) / (end - start)) * (yOf(upper) - yOf(lower));
+    }
+    lower = upper;
+  }
+  if (!lower) throw new RangeError("A curve has at least one point.");
+  return yOf(lower);
 }

@@ -10,10 +10,15 @@ export type SpeedCurve = number | readonly CurvePoint[];
 /** Linear between the points; beyond the first and the last the end value holds, because nothing is known there. */
 export function valueAtSpeed(curve: SpeedCurve, speedRpm: number): number {
   if (typeof curve === "number") return curve;
-  return interpolate(
-    curve.map((point) => ({ x: point.speedRpm, y: point.value })),
-    speedRpm,
-  );
+  return interpolate(curve, speedOf, figureOf, speedRpm);
+}
+
+function speedOf({ speedRpm }: CurvePoint): number {
+  return speedRpm;
+}
+
+function figureOf({ value }: CurvePoint): number {
+  return value;
 }
 
 /** Refuses a curve without points, out of order, or with a value outside the bounds. */

@@ -1,0 +1,80 @@
+import {
+  type BlowerQuestion,
+  blower,
+  type FuelStage,
+  fuelHeadroom,
+  powerForecast,
+} from "@buildproof/engineering";
+import type { Benchmark } from "./benchmark";
+
+/** 60 speeds of the invented demo wagon. */
+const speedsRpm = Array.from({ length: 60 }, (_, at) => 600 + at * 100);
+
+const build = {
+  engine: { displacementL: 5.7, volumetricEfficiency: 0.98, maxSpeedRpm: 6_600 },
+  blower: {
+    kind: "displacement",
+    displacementLPerRev: 2.4,
+    volumetricEfficiency: [
+      { speedRpm: 3_000, value: 0.88 },
+      { speedRpm: 6_000, value: 0.92 },
+    ],
+    adiabaticEfficiency: 0.64,
+    maxSpeedRpm: 14_000,
+  },
+  drive: { crankPulleyMm: 175, blowerPulleyMm: 92, internalRatio: 1 },
+  ambient: { pressureKPa: 100, tempC: 25 },
+  chargeCooler: { effectiveness: 0.72, coolantTempC: 45, pressureDropKPa: 5 },
+  inletDropKPa: 3,
+  speedsRpm,
+} as const satisfies BlowerQuestion;
+
+const stages: readonly FuelStage[] = [
+  {
+    kind: "tank-pump",
+    points: [
+      { pressureKPa: 300, flowLPerH: 340 },
+      { pressureKPa: 600, flowLPerH: 240 },
+    ],
+    systemPressureKPa: 500,
+  },
+  { kind: "high-pressure-pump", displacementCm3PerCamRev: 1.179, volumetricEfficiency: 0.86 },
+];
+
+function ours() {
+  const { points: air } = blower(build);
+  const headroom = fuelHeadroom({ fuel: "petrol", stages, air, sweepLambda: 0.8, sustainedLambda: 0.77 });
+  const forecast = powerForecast({
+    baseline: { at: "hubs", points: speedsRpm.map((speedRpm) => ({ speedRpm, powerKw: 0.045 * speedRpm })) },
+    compressionRatio: 11,
+    fuel: "petrol",
+    injection: "direct",
+    blower: build,
+    fuelSupply: { stages },
+    hotDay: { tempC: 45, pressureKPa: 98 },
+  });
+  return { headroom, forecast };
+}
+
+/** Thirty rounds of the mass balance by substitution at each speed: no bracket, fuel, power, band or hot day. */
+function substitution(): number {
+  let sum = 0;
+  for (const speed of speedsRpm) {
+    const flow = (0.92 * 2.4 * speed * (175 / 92) * (97_000 / (287.055 * 298.15))) / 60_000;
+    const density = (flow * 120_000) / (0.98 * 5.7 * speed);
+    let ratio = 1;
+    for (let round = 0; round < 30; round += 1) {
+      const discharge = 298.15 * (1 + (ratio ** (2 / 7) - 1) / 0.64);
+      ratio = ((density * 287.055 * (discharge - 0.72 * (discharge - 318.15))) / 1_000 + 5) / 97;
+    }
+    sum += ratio;
+  }
+  return sum;
+}
+
+/** Air, fuel with both loads, and the forecast with its band and hot day, as the build sheet asks them together. */
+export const buildSheetBenchmark: Benchmark = {
+  name: "build sheet, 60 speeds",
+  ours: { name: "blower + fuel + forecast", run: ours },
+  baseline: { name: "substitution alone", run: substitution },
+};

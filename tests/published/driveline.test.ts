@@ -1,0 +1,24 @@
+import { crankPower, deliveredPower } from "@buildproof/engineering";
+import { expect, test } from "vitest";
+import { engineeringVectors } from "./expect-vector";
+
+// The source and the standing of every value are in shared/reference/driveline.json.
+const vector = engineeringVectors("driveline.json");
+const SPEED_RPM = 6_000;
+
+test.each(["drivetrain-200", "drivetrain-300"])("%s: crank figure from drag and mesh", (id) => {
+  const { given, expects } = vector(id);
+  const loss = { dragKwAt6000: given("P_drag"), meshEfficiency: given("eta_mesh"), tyreEfficiency: 1 };
+  const wheel = given("P_wheel");
+  const crank = crankPower(wheel, SPEED_RPM, "hubs", loss);
+  expects("P_crank", crank);
+  expects("loss_pct", 100 * (1 - wheel / crank));
+  expect(deliveredPower(crank, SPEED_RPM, "hubs", loss)).toBeCloseTo(wheel, 9);
+});
+
+test("100 kW more at the wheel is 103 at the crank, not the 117.6 of a fixed 15 %", () => {
+  const loss = { dragKwAt6000: 12, meshEfficiency: 0.97, tyreEfficiency: 1 };
+  const gain = crankPower(300, SPEED_RPM, "hubs", loss) - crankPower(200, SPEED_RPM, "hubs", loss);
+  expect(gain).toBeCloseTo(100 / 0.97, 9);
+  expect(gain).toBeLessThan(100 / 0.85 - 14);
+});

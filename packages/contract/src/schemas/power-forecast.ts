@@ -14,6 +14,8 @@ import { speedCurve } from "./speed-curve";
 
 const assumptionName = z.enum(assumptionNames);
 
+const place = z.enum(powerPlaces, { error: `choose one of ${powerPlaces.join(", ")}` });
+
 const torqueCap = z.union(
   [
     z.number(),
@@ -55,9 +57,10 @@ export const powerForecastCalculation = calculation({
   summary: "Power over speed of a blown or recalibrated engine: low, expected, high, and what limits it",
   input: z.strictObject({
     baseline: z.strictObject({
-      at: z.enum(powerPlaces, { error: `choose one of ${powerPlaces.join(", ")}` }),
+      at: place,
       points: z.array(z.strictObject({ speedRpm: z.number(), powerKw: z.number() })).max(10_000),
     }),
+    reportAt: place.optional(),
     compressionRatio: z.number(),
     fuel: fuelName,
     injection: z.enum(injectionKinds, { error: `choose one of ${injectionKinds.join(", ")}` }),

@@ -34,6 +34,8 @@ export type BlowerDrive = {
   readonly crankPulleyMm: number;
   readonly blowerPulleyMm: number;
   readonly internalRatio: number;
+  /** What the belt's maker allows; not judged unless given. */
+  readonly maxBeltSpeedMPerS?: number | undefined;
   /** Of the belt and the gears; 1 unless said. */
   readonly efficiency?: SpeedCurve | undefined;
 };
@@ -72,6 +74,9 @@ export type BlowerPoint = {
   readonly drivePowerKw: number;
   /** The blower turns faster than its maker allows. */
   readonly overspeed: boolean;
+  readonly beltSpeedMPerS: number;
+  /** The belt runs faster than its maker allows. */
+  readonly beltOverspeed: boolean;
   /** The engine draws more than the blower moves, so the bypass stands open. */
   readonly bypass: boolean;
 };

@@ -110,6 +110,17 @@ describe("what a good engineer would look for", () => {
   });
 });
 
+test("the belt's speed is that of the crank pulley's rim, judged where its maker's limit is known", () => {
+  const build = (maxBeltSpeedMPerS?: number) => ({
+    ...sampleBlower,
+    drive: { ...sampleBlower.drive, maxBeltSpeedMPerS },
+  });
+  // 0.175 m × π × 100 turns a second.
+  expect(at(build(), 6_000).beltSpeedMPerS).toBeCloseTo(54.978, 3);
+  expect(at(build(), 6_000).beltOverspeed).toBe(false);
+  expect(at(build(50), 6_000).beltOverspeed).toBe(true);
+});
+
 describe("questions that cannot be meant", () => {
   const { engine, drive, ambient } = sampleBlower;
   const nan = Number.NaN;

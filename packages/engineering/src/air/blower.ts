@@ -25,6 +25,7 @@ export function blower(question: BlowerQuestion): { readonly points: readonly Bl
 export function checkedBlowerPoint(question: BlowerQuestion, speedRpm: number): BlowerPoint {
   const { drive, blower, ambient } = question;
   const blowerSpeedRpm = speedRpm * (drive.crankPulleyMm / drive.blowerPulleyMm) * drive.internalRatio;
+  const beltSpeedMPerS = (Math.PI * drive.crankPulleyMm * speedRpm) / 60_000;
   const path = chargePath(question, speedRpm);
   const { pressureRatio, airMassFlowKgPerS, bypass } = settled(question, path, speedRpm, blowerSpeedRpm);
   const { dischargeK, manifoldK, manifoldKPa } = chargeAir(path, pressureRatio);
@@ -38,6 +39,8 @@ export function checkedBlowerPoint(question: BlowerQuestion, speedRpm: number): 
     dischargeTempC: dischargeK - KELVIN_AT_0_C,
     manifoldTempC: manifoldK - KELVIN_AT_0_C,
     drivePowerKw: bypass ? 0 : work / valueAtSpeed(drive.efficiency ?? 1, speedRpm),
+    beltSpeedMPerS,
+    beltOverspeed: beltSpeedMPerS > (drive.maxBeltSpeedMPerS ?? Number.POSITIVE_INFINITY),
     overspeed: blowerSpeedRpm > blower.maxSpeedRpm,
     bypass,
   };

@@ -14,6 +14,7 @@ export function checkBlowerQuestion(question: BlowerQuestion): void {
   refuseOutside(drive.crankPulleyMm, "drive.crankPulleyMm", 10, 1_000);
   refuseOutside(drive.blowerPulleyMm, "drive.blowerPulleyMm", 10, 1_000);
   refuseOutside(drive.internalRatio, "drive.internalRatio", 0.1, 30);
+  refuseOutside(drive.maxBeltSpeedMPerS, "drive.maxBeltSpeedMPerS", 1, 200);
   checkSpeedCurve(drive.efficiency, "drive.efficiency", 0.1, 1);
   checkAir(question);
 }

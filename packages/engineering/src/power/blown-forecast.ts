@@ -4,7 +4,7 @@ import { type BoostedState, boostedState } from "./boosted-state";
 import { boostedTorque } from "./boosted-torque";
 import { capAt } from "./cap-at";
 import { powerOf } from "./crank-torque";
-import { baselineSpread, drivelineOff } from "./driveline-scenario";
+import { baselineSpread, baselineThere, drivelineOff, reportPlace } from "./driveline-scenario";
 import { explainForecastLimit } from "./explain-forecast-limit";
 import type { ForecastAssumptions } from "./forecast-assumptions";
 import { asExpected, type Deviation, forecastBand } from "./forecast-band";
@@ -35,16 +35,16 @@ function forecastPoint(
   use: ForecastAssumptions,
 ): ForecastPoint {
   const { speedRpm, point, fuelDemandKgPerH, fuelLimit } = state;
-  const { at } = question.baseline;
+  const place = reportPlace(question);
   const torque = (off: Deviation) => boostedTorque(question, state, use, drivelineOff(use, off), off);
   const power = (off: Deviation) =>
-    deliveredPower(powerOf(torque(off).torqueNm, speedRpm), speedRpm, at, drivelineOff(use, off));
+    deliveredPower(powerOf(torque(off).torqueNm, speedRpm), speedRpm, place, drivelineOff(use, off));
   const expected = torque(asExpected);
   return {
     speedRpm,
-    baselineKw: state.baselineKw,
+    baselineKw: baselineThere(question, state.baselineKw, speedRpm, use),
     ...forecastBand(power, {
-      ...baselineSpread(at, use),
+      ...baselineSpread(question, use),
       air: use.airBandShare,
       retardDeg: use.retardBandDeg * Math.min(1, boostShare(point.boostKPa)),
     }),

@@ -51,7 +51,7 @@ export function boostedTorque(
 
 /** Where nothing trims the air: what a calibrator would look at first. */
 function ownLimit({ point, retardDeg }: BoostedState, use: ForecastAssumptions): ForecastLimit {
-  if (point.overspeed) return "blower-speed";
+  if (point.overspeed || point.beltOverspeed) return "blower-speed";
   if (point.manifoldTempC > use.chargeStopC) return "charge-temperature";
   return retardDeg > KNOCK_RETARD_DEG ? "knock" : "air";
 }

@@ -4,7 +4,7 @@ import { checkedFuelSupply } from "../fuel/fuel-supply";
 import { type CalibratedState, calibratedTorque, dieselFuel } from "./calibrated-torque";
 import { capAt } from "./cap-at";
 import { powerOf } from "./crank-torque";
-import { baselineSpread, drivelineOff } from "./driveline-scenario";
+import { baselineSpread, baselineThere, drivelineOff, reportPlace } from "./driveline-scenario";
 import { explainForecastLimit } from "./explain-forecast-limit";
 import type { ForecastAssumptions } from "./forecast-assumptions";
 import { asExpected, type Deviation, forecastBand } from "./forecast-band";
@@ -26,17 +26,17 @@ export function calibrationForecast(
 function forecastPoint(state: CalibratedState): ForecastPoint {
   const { question, point, use } = state;
   const { speedRpm } = point;
-  const { at } = question.baseline;
+  const place = reportPlace(question);
   const torque = (off: Deviation) => calibratedTorque(state, drivelineOff(use, off), off);
   const power = (off: Deviation) =>
-    deliveredPower(powerOf(torque(off).torqueNm, speedRpm), speedRpm, at, drivelineOff(use, off));
+    deliveredPower(powerOf(torque(off).torqueNm, speedRpm), speedRpm, place, drivelineOff(use, off));
   const expected = torque(asExpected);
   const { fuelSupply, fuel, torqueCaps = [] } = question;
   return {
     speedRpm,
-    baselineKw: point.powerKw,
+    baselineKw: baselineThere(question, point.powerKw, speedRpm, use),
     ...forecastBand(power, {
-      ...baselineSpread(at, use),
+      ...baselineSpread(question, use),
       lambda: use.dieselLambdaBand,
       exhaustC: use.dieselExhaustBandC,
     }),

@@ -15,7 +15,7 @@ export function explainForecastLimit(
     case "torque-cap":
       return `${cap ?? "A torque limit"} holds the torque at the crank.`;
     case "blower-speed":
-      return "The blower turns faster than its maker allows: do not run it so; choose a larger pulley.";
+      return "Blower or belt run faster than their makers allow: do not run it so; change the pulleys.";
     case "charge-temperature":
       return "The charge is hotter than the stop limit: the controller will take power; improve the cooling.";
     case "knock":

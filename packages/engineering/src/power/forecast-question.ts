@@ -34,6 +34,8 @@ export type TorqueCap = {
 
 export type ForecastQuestion = {
   readonly baseline: PowerCurve;
+  /** Where the answer is told; where the baseline was unless said, so a rating can be told at the hubs with its driveline band. */
+  readonly reportAt?: PowerPlace | undefined;
   readonly compressionRatio: number;
   readonly fuel: Fuel;
   readonly injection: InjectionKind;
@@ -61,7 +63,7 @@ export type ForecastLimit = (typeof forecastLimits)[number];
 
 export type ForecastPoint = {
   readonly speedRpm: number;
-  /** All powers where the baseline was told. */
+  /** All powers at the place of the answer. */
   readonly baselineKw: number;
   readonly lowKw: number;
   readonly expectedKw: number;

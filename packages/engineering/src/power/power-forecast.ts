@@ -1,6 +1,7 @@
 import { blownForecast } from "./blown-forecast";
 import { calibrationForecast } from "./calibration-forecast";
 import { checkForecastQuestion } from "./check-forecast-question";
+import { reportPlace } from "./driveline-scenario";
 import { assumptionsAsUsed, type ForecastAssumptions } from "./forecast-assumptions";
 import type { Forecast, ForecastCurve, ForecastPoint, ForecastQuestion } from "./forecast-question";
 
@@ -20,7 +21,7 @@ export function powerForecast(question: ForecastQuestion): Forecast {
   const pointsOn = forecaster(question, use);
   return {
     ...curve(pointsOn(null)),
-    at: question.baseline.at,
+    at: reportPlace(question),
     kind: blower ? "blower" : "calibration",
     hotDay: hotDay ? curve(pointsOn(hotDay)) : null,
     assumptions: use,

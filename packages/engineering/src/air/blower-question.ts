@@ -1,7 +1,5 @@
 import type { SpeedCurve } from "../question/speed-curve";
 
-export const blowerKinds = ["displacement", "centrifugal"] as const;
-
 export type Engine = {
   readonly displacementL: number;
   /** Referred to the density in the manifold. */

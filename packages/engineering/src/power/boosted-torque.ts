@@ -1,5 +1,5 @@
 import { crankPower, type DrivelineLoss } from "../driveline/driveline-loss";
-import { fuelProperties } from "../fuel/fuel-properties";
+import { type Fuel, fuelProperties } from "../fuel/fuel-properties";
 import { type BoostedState, pumpingTorque } from "./boosted-state";
 import { capAt } from "./cap-at";
 import { torqueOf } from "./crank-torque";
@@ -64,13 +64,19 @@ function sparkRatio(retardDeg: number, use: ForecastAssumptions): number {
 }
 
 function mixtureRatio(lambda: number, use: ForecastAssumptions): number {
-  const left = (at: number) => Math.max(0.5, 1 - use.mixtureLoss * (at - use.bestLambda) ** 2);
-  return left(lambda) / left(use.baselineLambda);
+  return mixtureEfficiency(lambda, use) / mixtureEfficiency(use.baselineLambda, use);
+}
+
+function mixtureEfficiency(lambda: number, use: ForecastAssumptions): number {
+  return Math.max(0.5, 1 - use.mixtureLoss * (lambda - use.bestLambda) ** 2);
 }
 
 /** Heat that a kilogram of air can burn, over that of petrol, on which the baseline was made. */
 function heatRatio({ fuel }: ForecastQuestion): number {
-  const heat = (name: typeof fuel) =>
-    fuelProperties[name].heatMJPerKg / fuelProperties[name].stoichiometricAirFuelRatio;
-  return heat(fuel) / heat("petrol");
+  return heatPerAir(fuel) / heatPerAir("petrol");
+}
+
+function heatPerAir(fuel: Fuel): number {
+  const { heatMJPerKg, stoichiometricAirFuelRatio } = fuelProperties[fuel];
+  return heatMJPerKg / stoichiometricAirFuelRatio;
 }

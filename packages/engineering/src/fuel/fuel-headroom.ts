@@ -1,5 +1,5 @@
 import { refuseOutside } from "../question/refuse-outside";
-import { checkSpeedCurve, type SpeedCurve, valueAtSpeed } from "../question/speed-curve";
+import { checkRisingSpeeds, checkSpeedCurve, type SpeedCurve, valueAtSpeed } from "../question/speed-curve";
 import { checkFuelStages } from "./check-fuel-stages";
 import { fuelForAir } from "./fuel-demand";
 import type { Fuel } from "./fuel-properties";
@@ -51,8 +51,8 @@ export function fuelHeadroom(question: FuelHeadroomQuestion): FuelHeadroom {
   checkFuelStages(question.stages, "stages");
   checkSpeedCurve(question.sweepLambda, "sweepLambda", 0.5, 5);
   checkSpeedCurve(question.sustainedLambda, "sustainedLambda", 0.5, 5);
-  question.air.forEach(({ speedRpm, airMassFlowKgPerS }, at) => {
-    refuseOutside(speedRpm, `air[${at}].speedRpm`, 1, 30_000);
+  checkRisingSpeeds(question.air, "air");
+  question.air.forEach(({ airMassFlowKgPerS }, at) => {
     refuseOutside(airMassFlowKgPerS, `air[${at}].airMassFlowKgPerS`, 1e-6, 20);
   });
   return {

@@ -203,6 +203,21 @@ describe("questions that cannot be meant", () => {
     );
   });
 
+  test("air over speeds that do not rise", () => {
+    const air = [
+      { speedRpm: 4_000, airMassFlowKgPerS: 0.3 },
+      { speedRpm: 3_000, airMassFlowKgPerS: 0.2 },
+    ];
+    const question = {
+      fuel: "petrol",
+      stages: [tank],
+      air,
+      sweepLambda: 0.8,
+      sustainedLambda: 0.77,
+    } as const;
+    expect(() => fuelHeadroom(question)).toThrow(expect.objectContaining({ path: "air[1].speedRpm" }));
+  });
+
   test("an engine that stands still", () => {
     expect(() => fuelSupply({ fuel: "petrol", speedRpm: 0, stages: [tank] })).toThrow(
       expect.objectContaining({ path: "speedRpm" }),

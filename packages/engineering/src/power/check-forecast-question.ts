@@ -3,7 +3,7 @@ import type { Ambient, BlowerQuestion } from "../air/blower-question";
 import { checkBlowerQuestion } from "../air/check-blower-question";
 import { checkFuelStages } from "../fuel/check-fuel-stages";
 import { refuseOutside } from "../question/refuse-outside";
-import { checkSpeedCurve } from "../question/speed-curve";
+import { checkRisingSpeeds, checkSpeedCurve } from "../question/speed-curve";
 import type { CalibrationChange, ForecastQuestion, PowerCurve, TorqueCap } from "./forecast-question";
 
 /** Refuses a forecast whose parts do not go together, naming the part and what to do. */
@@ -33,12 +33,10 @@ function checkBaseline({ points }: PowerCurve): void {
       "baseline.points",
     );
   }
-  checkSpeedCurve(
-    points.map(({ speedRpm, powerKw }) => ({ speedRpm, value: powerKw })),
-    "baseline.points",
-    0.1,
-    5_000,
-  );
+  points.forEach(({ powerKw }, at) => {
+    refuseOutside(powerKw, `baseline.points[${at}].powerKw`, 0.1, 5_000);
+  });
+  checkRisingSpeeds(points, "baseline.points");
   refuseOutside(points[0]?.speedRpm, "baseline.points[0].speedRpm", 1, 30_000);
 }
 
@@ -50,9 +48,8 @@ function checkBlown({ fuel, baseline }: ForecastQuestion, blower: BlowerQuestion
       "fuel",
     );
   }
-  const nested = { ...blower };
   try {
-    checkBlowerQuestion(nested);
+    checkBlowerQuestion(blower);
   } catch (error) {
     if (!(error instanceof ImpossibleInputError)) throw error;
     throw new ImpossibleInputError(error.code, error.message, `blower.${error.path}`);

@@ -77,6 +77,7 @@ export type ForecastPoint = {
   readonly boostKPa: number | null;
   readonly manifoldTempC: number | null;
   readonly sparkRetardDeg: number | null;
+  /** For the air the blower moves, or all that is passed; less flows where a cap or a request holds the torque. */
   readonly fuelKgPerH: number;
 };
 

@@ -129,6 +129,11 @@ describe("questions that do not go together", () => {
       "baseline.points[1].speedRpm",
     ],
     [
+      { ...sampleForecast, baseline: { at: "hubs", points: [{ speedRpm: 3_000, powerKw: -150 }] } },
+      "out-of-range",
+      "baseline.points[0].powerKw",
+    ],
+    [
       { ...sampleForecast, blower: { ...sampleBlower, speedsRpm: [500] } },
       "outside-baseline",
       "blower.speedsRpm[0]",

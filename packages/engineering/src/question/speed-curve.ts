@@ -39,10 +39,17 @@ export function checkSpeedCurve(
       path,
     );
   }
-  curve.forEach(({ speedRpm, value }, at) => {
-    refuseOutside(speedRpm, `${path}[${at}].speedRpm`, 0, 100_000);
+  curve.forEach(({ value }, at) => {
     refuseOutside(value, `${path}[${at}].value`, least, most);
-    if (at > 0 && speedRpm <= (curve[at - 1]?.speedRpm ?? 0)) {
+  });
+  checkRisingSpeeds(curve, path);
+}
+
+/** Refuses points whose speeds do not rise, naming the first that does not. */
+export function checkRisingSpeeds(points: readonly { readonly speedRpm: number }[], path: string): void {
+  points.forEach(({ speedRpm }, at) => {
+    refuseOutside(speedRpm, `${path}[${at}].speedRpm`, 0, 30_000);
+    if (at > 0 && speedRpm <= (points[at - 1]?.speedRpm ?? 0)) {
       throw new ImpossibleInputError(
         "speeds-not-rising",
         `The speeds of ${path} must rise from point to point: put them in order, each once.`,

@@ -1,9 +1,15 @@
+import { accelerationBenchmark } from "./acceleration.bench";
 import { type Benchmark, type Measurement, measure } from "./benchmark";
 import { buildSheetBenchmark } from "./build-sheet.bench";
 import { dynoLogBenchmark } from "./dyno-log.bench";
 import { quoteTotalsBenchmark } from "./quote-totals.bench";
 
-const benchmarks: readonly Benchmark[] = [quoteTotalsBenchmark, buildSheetBenchmark, dynoLogBenchmark];
+const benchmarks: readonly Benchmark[] = [
+  quoteTotalsBenchmark,
+  buildSheetBenchmark,
+  accelerationBenchmark,
+  dynoLogBenchmark,
+];
 
 /** Runs those whose name contains the words given, all when none are, and prints the table. */
 export async function runBenchmarks(words: string): Promise<number> {

@@ -1,5 +1,6 @@
 import type { Calculation } from "./calculation";
 import { abnCalculation } from "./schemas/abn";
+import { accelerationCalculation } from "./schemas/acceleration";
 import { blowerCalculation } from "./schemas/blower";
 import { boltTorqueCalculation } from "./schemas/bolt-torque";
 import { dynoCorrectionCalculation } from "./schemas/dyno-correction";
@@ -22,6 +23,7 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ["tyre", tyreCalculation],
   ["speedometer", speedometerCalculation],
   ["bolt-torque", boltTorqueCalculation],
+  ["acceleration", accelerationCalculation],
   ["dyno-correction", dynoCorrectionCalculation],
   ["blower", blowerCalculation],
   ["fuel-demand", fuelDemandCalculation],

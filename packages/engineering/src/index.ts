@@ -65,5 +65,7 @@ export {
   injectionKinds,
 } from "./power/forecast-question";
 export { powerForecast } from "./power/power-forecast";
+export { type Acceleration, acceleration } from "./road/acceleration";
+export { type AccelerationQuestion, drivenAxles } from "./road/acceleration-question";
 export { type SpeedometerAnswer, type SpeedometerQuestion, speedometer } from "./tyres/speedometer";
 export { type Tyre, tyre } from "./tyres/tyre";

@@ -60,21 +60,11 @@ function trueSpeed(question: SpeedometerQuestion): number {
     return trueKmh;
   }
   refuseOutside(indicatedKmh, "indicatedKmh", 0.1, 500);
-  const standard = diameter(needed(standardTyre, "standardTyre"), "standardTyre");
-  const fitted = diameter(needed(fittedTyre, "fittedTyre"), "fittedTyre");
+  const standard = tyre(needed(standardTyre, "standardTyre"), "standardTyre").overallDiameterMm;
+  const fitted = tyre(needed(fittedTyre, "fittedTyre"), "fittedTyre").overallDiameterMm;
   const errorPct = needed(standardErrorPct, "standardErrorPct");
   refuseOutside(errorPct, "standardErrorPct", -50, 100);
   return (indicatedKmh / (1 + errorPct / 100)) * (fitted / standard);
-}
-
-function diameter(designation: string, path: string): number {
-  try {
-    return tyre(designation).overallDiameterMm;
-  } catch (error) {
-    if (error instanceof ImpossibleInputError)
-      throw new ImpossibleInputError(error.code, error.message, path);
-    throw error;
-  }
 }
 
 function needed<Value>(value: Value | undefined, path: string): Value {

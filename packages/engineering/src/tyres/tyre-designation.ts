@@ -44,7 +44,6 @@ export function tyreDesignation(designation: string): TyreDesignation {
     throw new ImpossibleInputError(
       "unknown-designation",
       `"${designation}" is not a tyre designation that is understood; the nearest form is ${nearestForm(text)}.`,
-      "designation",
     );
   }
   const shared = {

@@ -35,9 +35,20 @@ const ROLLING_FACTOR = 3.05;
  * @source  UN R30 paragraph 6.1.2 and ISO 4000-1: diameter = rim + 2 × section height. Rounding both to
  *          whole millimetres and the factor 3.05 are ETRTO practice, from memory.
  * @vectors shared/reference/tyre.json
+ * @param path the field that holds the designation, for a refusal to name.
  * @throws  ImpossibleInputError for a form, size, load index or symbol that is not understood.
  */
-export function tyre(designation: string): Tyre {
+export function tyre(designation: string, path = "designation"): Tyre {
+  try {
+    return read(designation);
+  } catch (error) {
+    if (error instanceof ImpossibleInputError)
+      throw new ImpossibleInputError(error.code, error.message, path);
+    throw error;
+  }
+}
+
+function read(designation: string): Tyre {
   const parts = tyreDesignation(designation);
   const { form, serviceType, construction, loadIndex, dualLoadIndex, speedSymbol } = parts;
   const size = sizeOf(parts);
@@ -95,7 +106,6 @@ function within(value: number, what: string, least: number, most: number): numbe
   throw new ImpossibleInputError(
     "out-of-range",
     `The ${what} must be between ${least} and ${most}, not ${value}: read the sidewall again.`,
-    "designation",
   );
 }
 
@@ -104,6 +114,5 @@ function known(value: number | null, what: string): number {
   throw new ImpossibleInputError(
     "unknown-service-description",
     `There is no ${what}: read the sidewall again.`,
-    "designation",
   );
 }

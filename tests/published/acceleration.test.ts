@@ -64,6 +64,29 @@ describe("closed forms", () => {
     within(answer.times[0]?.s, expected("t"));
   });
 
+  test("constant power over a distance takes the cube root of 9·m·d²/(8P)", () => {
+    const { given, expected } = vector("qm-ideal-constants");
+    const pounds = 3400;
+    const hp = 450;
+    const answer = acceleration({
+      ...constantPower,
+      massKg: unitConvert(pounds, "lb", "kg"),
+      drivelineEfficiency: 1,
+      gripCoefficient: 500,
+      gears: [30],
+      curve: [
+        { speedRpm: 10, powerKw: unitConvert(hp, "hp", "kW") },
+        { speedRpm: 90_000, powerKw: unitConvert(hp, "hp", "kW") },
+      ],
+      targetsKmh: [],
+      distancesM: [given("d")],
+    });
+    const [passed] = answer.distances;
+    const ratio = Math.cbrt(pounds / hp);
+    expect((passed?.s ?? Number.NaN) / ratio).toBeCloseTo(expected("ET_const").value, 4);
+    expect(unitConvert(passed?.kmh ?? 0, "kmh", "mph") * ratio).toBeCloseTo(expected("trap_const").value, 2);
+  });
+
   test("grip, then constant power: the speed where one gives way to the other, and the time", () => {
     const { given, expected } = vector("accel-traction-then-power");
     const answer = acceleration(constantPower);

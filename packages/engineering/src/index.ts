@@ -54,6 +54,13 @@ export { type FuelStage, type FuelStageKind, fuelPaths, fuelStageKinds } from ".
 export { type FuelLimit, type FuelSupply, fuelSupply } from "./fuel/fuel-supply";
 export { type BoltTorque, type BoltTorqueQuestion, boltTorque } from "./joints/bolt-torque";
 export { type PropertyClass, propertyClasses } from "./joints/property-class";
+export { type AxleLoad, type AxleLoadsQuestion, axleLoads } from "./masses/axle-loads";
+export {
+  type MassBudget,
+  type MassBudgetQuestion,
+  massBudget,
+  trailerWheelMassKg,
+} from "./masses/mass-budget";
 export { explainForecastLimit } from "./power/explain-forecast-limit";
 export { assumptionNames, type ForecastAssumptions, forecastAssumptions } from "./power/forecast-assumptions";
 export {
@@ -67,5 +74,8 @@ export {
 export { powerForecast } from "./power/power-forecast";
 export { type Acceleration, acceleration } from "./road/acceleration";
 export { type AccelerationQuestion, drivenAxles } from "./road/acceleration-question";
+export { type GearingChange, type GearingQuestion, gearingChange } from "./road/gearing";
+export { type StandardAir, standardAtmosphere } from "./road/standard-atmosphere";
 export { type SpeedometerAnswer, type SpeedometerQuestion, speedometer } from "./tyres/speedometer";
 export { type Tyre, tyre } from "./tyres/tyre";
+export { type TyreFitness, tyreFitness } from "./tyres/tyre-fitness";

@@ -73,7 +73,7 @@ describe("closed forms", () => {
       massKg: unitConvert(pounds, "lb", "kg"),
       drivelineEfficiency: 1,
       gripCoefficient: 500,
-      gears: [30],
+      gears: [10],
       curve: [
         { speedRpm: 10, powerKw: unitConvert(hp, "hp", "kW") },
         { speedRpm: 90_000, powerKw: unitConvert(hp, "hp", "kW") },

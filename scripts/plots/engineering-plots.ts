@@ -6,6 +6,7 @@ import {
   powerForecast,
 } from "@buildproof/engineering";
 import { type LinePlot, linePlot } from "./line-plot";
+import { accelerationPlot, speedometerPlot } from "./road-plots";
 
 /** The invented demo wagon with the larger blower, as the pages' own examples have it. */
 const speedsRpm = Array.from({ length: 41 }, (_, at) => 2_000 + at * 100);
@@ -45,6 +46,8 @@ export function engineeringPlots(): ReadonlyMap<string, string> {
     ["boost.svg", linePlot(boostPlot())],
     ["fuel-headroom.svg", linePlot(fuelPlot())],
     ["power-forecast.svg", linePlot(forecastPlot())],
+    ["acceleration.svg", linePlot(accelerationPlot())],
+    ["speedometer.svg", linePlot(speedometerPlot())],
   ]);
 }
 

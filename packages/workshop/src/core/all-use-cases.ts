@@ -1,3 +1,6 @@
+import { listApiTokens } from "../api/list-api-tokens";
+import { makeApiToken } from "../api/make-api-token";
+import { revokeApiToken } from "../api/revoke-api-token";
 import { changeItems, choosePackage } from "../builds/change-items";
 import { editGoal } from "../builds/edit-goal";
 import { listBuilds } from "../builds/list-builds";
@@ -87,6 +90,9 @@ import type { UseCase } from "./use-case";
  * A use case that is not listed here fails that test's count.
  */
 export const allUseCases = [
+  listApiTokens,
+  makeApiToken,
+  revokeApiToken,
   admitDynoImport,
   countRunAgain,
   excludeRun,

@@ -35,6 +35,7 @@ export const permissions = {
   "margins:read": ["owner"],
   "margins:write": ["owner"],
   "people:write": ["owner"],
+  "settings:write": ["owner"],
 } as const satisfies Record<string, readonly (Role | "customer")[]>;
 
 export type Permission = keyof typeof permissions;

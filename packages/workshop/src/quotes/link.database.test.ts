@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { newId } from "../core/new-id";
 import { perform } from "../core/perform";
+import { newSecretToken } from "../core/secret-token";
 import { demoNow } from "../testing/demo-moment";
 import { demoWorkshop } from "../testing/demo-workshop";
 import { newDraft, newIssued, newLink } from "../testing/quote-story";
 import { acceptVersion } from "./accept-version";
 import { declineVersion } from "./decline-version";
 import { issueVersion } from "./issue-version";
-import { newLinkToken } from "./link-token";
 import { listQuotes } from "./list-quotes";
 import { makeLink } from "./make-link";
 import { makeVersion } from "./make-version";
@@ -55,7 +55,7 @@ describe("the customer's link", () => {
   test("with one letter changed, cut short, or made up opens nothing", async () => {
     const { token } = await sent("dark-trim-pack");
     const changed = `${token.startsWith("A") ? "B" : "A"}${token.slice(1)}`;
-    for (const wrong of [changed, token.slice(0, -1), "", "' or 1=1 --", newLinkToken().token])
+    for (const wrong of [changed, token.slice(0, -1), "", "' or 1=1 --", newSecretToken().token])
       expect(await open(wrong)).toEqual({ ok: false, because: "unknown" });
   });
 
@@ -80,7 +80,7 @@ describe("the customer's link", () => {
 
   test("is not made for a draft, a lapsed version, or by another workshop", async () => {
     const { versionId } = await newDraft(trial, "dark-trim-pack");
-    const { tokenHash } = newLinkToken();
+    const { tokenHash } = newSecretToken();
     expect(await trial.refused("desk", makeLink, { versionId, tokenHash })).toMatchObject({
       code: "not-issued",
     });

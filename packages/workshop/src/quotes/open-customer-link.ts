@@ -1,8 +1,8 @@
 import type { Transaction } from "@buildproof/database";
 import type { Actor } from "../core/actor";
 import type { Context } from "../core/context";
+import { hashOfToken, looksLikeToken } from "../core/secret-token";
 import { countTry, type TryLimit, triesAreSpent } from "../core/try-limit";
-import { hashOfToken, looksLikeToken } from "./link-token";
 
 type Opened =
   | { readonly ok: true; readonly actor: Extract<Actor, { kind: "customer" }> }

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { openWorkshopDatabase } from "../core/open-database";
+import { newSecretToken } from "../core/secret-token";
 import { demoNow } from "../testing/demo-moment";
 import { demoWorkshop } from "../testing/demo-workshop";
 import { newIssued, newLink } from "../testing/quote-story";
-import { newLinkToken } from "./link-token";
 import { openCustomerLink } from "./open-customer-link";
 
 const trial = demoWorkshop();
@@ -15,7 +15,7 @@ async function open(token: string, address: string, at: Date = demoNow) {
 
 test("after thirty wrong links an address rests for a quarter of an hour, even with the right one", async () => {
   const { token } = await newLink(trial, (await newIssued(trial, "dark-trim-pack")).versionId);
-  for (let tried = 0; tried < 29; tried += 1) await open(newLinkToken().token, "192.0.2.50");
+  for (let tried = 0; tried < 29; tried += 1) await open(newSecretToken().token, "192.0.2.50");
   expect((await open(token, "192.0.2.50", minutes(1))).ok).toBe(true);
   expect(await open("not a token", "192.0.2.50", minutes(1))).toEqual({ ok: false, because: "unknown" });
 

@@ -1,9 +1,9 @@
 import { startBuild } from "../builds/start-build";
 import type { Actor } from "../core/actor";
 import { newId } from "../core/new-id";
+import { hashOfToken, newSecretToken } from "../core/secret-token";
 import { draftFromBuild } from "../quotes/draft-from-build";
 import { issueVersion } from "../quotes/issue-version";
-import { hashOfToken, newLinkToken } from "../quotes/link-token";
 import { makeLink } from "../quotes/make-link";
 import { showQuote } from "../quotes/show-quote";
 import type { demoWorkshop } from "./demo-workshop";
@@ -68,7 +68,7 @@ export async function newIssued(trial: Trial, packageCode?: string) {
 
 /** Makes a link to a version, and answers its token with whom its holder acts as. */
 export async function newLink(trial: Trial, versionId: string) {
-  const { token, tokenHash } = newLinkToken();
+  const { token, tokenHash } = newSecretToken();
   const { linkId } = await trial.done("desk", makeLink, { versionId, tokenHash });
   const [row] = await trial.sql("select workshop_id from customer_link where token_hash = $1", [
     hashOfToken(token),

@@ -20,7 +20,13 @@ export default async function PeoplePage() {
     <Page>
       <SheetHead
         title="People"
-        lead={`${active} ${active === 1 ? "person" : "people"} can sign in. A person's record stays when they leave: it is in the history of jobs.`}
+        lead={
+          <>
+            {active} {active === 1 ? "person" : "people"} can sign in. A person's record stays when they
+            leave: it is in the history of jobs. Programs use tokens instead, under{" "}
+            <Link href="/settings">Settings</Link>.
+          </>
+        }
       />
       <Columns>
         <Section title="Who works here">

@@ -1,5 +1,5 @@
 import { runCalculationText } from "@buildproof/contract";
-import { perform, whoAmI } from "@buildproof/workshop";
+import { admitCaller, type Refusal } from "@buildproof/workshop";
 import { requestContext } from "@/server/request-context";
 
 interface CalculationRoute {
@@ -9,10 +9,13 @@ interface CalculationRoute {
 /** The largest question there is sense in: a whole catalogue of rules and items. */
 const largestQuestionBytes = 20_000_000;
 
-/** The public calculations for signed-in people: the same functions, errors and fields as `npm run calc`. */
+/**
+ * The public calculations for signed-in people and for programs with a workshop's token: the same functions,
+ * errors and fields as `npm run calc`.
+ */
 export async function POST(request: Request, { params }: CalculationRoute): Promise<Response> {
-  const person = await perform(await requestContext(), whoAmI, {});
-  if (!person.ok) return failure(401, person.refusal.code, person.refusal.sentence);
+  const admitted = await admitCaller(await requestContext(), request.headers.get("authorization"));
+  if (!admitted.ok) return notAdmitted(admitted.refusal);
   if (Number(request.headers.get("content-length") ?? 0) > largestQuestionBytes) {
     return failure(413, "too-large", "The question is larger than 20 MB: ask about less at a time.");
   }
@@ -22,6 +25,17 @@ export async function POST(request: Request, { params }: CalculationRoute): Prom
   return Response.json({ error: outcome.error }, { status });
 }
 
-function failure(status: number, code: string, message: string): Response {
-  return Response.json({ error: { code, message, path: [] } }, { status });
+function notAdmitted({ code, sentence, data }: Refusal): Response {
+  if (code !== "too-many-calls") return failure(401, code, sentence, { "WWW-Authenticate": "Bearer" });
+  const wait = data as { retryAfterS: number }; // The refusal's own data, as its table declares it.
+  return failure(429, code, sentence, { "Retry-After": String(wait.retryAfterS) });
+}
+
+function failure(
+  status: number,
+  code: string,
+  message: string,
+  headers: Record<string, string> = {},
+): Response {
+  return Response.json({ error: { code, message, path: "" } }, { status, headers });
 }

@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from "node:crypto";
 
-/** The token of a customer's link: 32 bytes from the system's random source, as 43 characters of base64url (RFC 4648 §5). */
-export function newLinkToken(): { readonly token: string; readonly tokenHash: string } {
+/** A secret that opens one thing, a quote to its customer or the calculations to a program: 32 bytes from the system's random source, as 43 characters of base64url (RFC 4648 §5). */
+export function newSecretToken(): { readonly token: string; readonly tokenHash: string } {
   const token = randomBytes(32).toString("base64url");
   return { token, tokenHash: hashOfToken(token) };
 }

@@ -1,9 +1,11 @@
+import { randomBytes } from "node:crypto";
 import { request as forwardRequest, type IncomingHttpHeaders } from "node:http";
 import { createServer, type Server } from "node:https";
 import { freePort } from "../../packages/database/src/setup/index";
 import { type LocalCertificate, localCertificate } from "./local-authority";
 import { type ProductionServer, serveProduction } from "./serve-production";
 import { namesFor, type serviceAddress } from "./service-address.mjs";
+import { FRONT_HEADER } from "./trusted-forwarding.mjs";
 
 const AUTHORITY_PATH = "/local-authority.crt";
 
@@ -16,9 +18,11 @@ export async function serveTablets(
 ): Promise<ProductionServer> {
   const certificate = await localCertificate(folder, namesFor(address.host), new Date());
   const inner = await freePort();
-  const web = await serveProduction(env, { host: "127.0.0.1", port: inner });
+  const secret = randomBytes(32).toString("base64url");
+  const inside = { host: "127.0.0.1", port: inner };
+  const web = await serveProduction({ ...env, BUILDPROOF_FRONT_SECRET: secret }, inside);
   try {
-    const front = await listen(certificate, inner, address);
+    const front = await listen(certificate, { port: inner, secret }, address);
     for (const line of trustInstructions(address.url, certificate.fingerprint)) say(line);
     return {
       ended: web.ended,
@@ -36,7 +40,7 @@ export async function serveTablets(
 
 function listen(
   certificate: LocalCertificate,
-  inner: number,
+  inner: { readonly port: number; readonly secret: string },
   { host, port }: { host: string; port: number },
 ): Promise<Server> {
   const front = createServer({ key: certificate.key, cert: certificate.chain }, (request, response) => {
@@ -48,12 +52,13 @@ function listen(
     const onward = forwardRequest(
       {
         host: "127.0.0.1",
-        port: inner,
+        port: inner.port,
         method: request.method,
         path: request.url,
         headers: {
           ...request.headers,
           // What a caller claims about its own way here is replaced by what we see.
+          [FRONT_HEADER]: inner.secret,
           "x-forwarded-for": request.socket.remoteAddress ?? "",
           "x-forwarded-proto": "https",
           "x-forwarded-host": request.headers.host ?? "",

@@ -1,3 +1,4 @@
+import { hourRates } from "./catalogue/hour-rates";
 import type { DemoSite } from "./demo-workshop";
 
 /** The business number is the published example of a valid one; the telephone numbers are set aside for fiction. */
@@ -12,10 +13,10 @@ export const saltbush: DemoSite = {
   phone: "08 5550 0142",
   email: "desk@saltbush.example",
   designAmbientC: 43,
-  labourRateMinorPerHour: 165_00,
-  labourCostMinorPerHour: 66_00,
-  dynoRateMinorPerHour: 260_00,
-  dynoCostMinorPerHour: 95_00,
+  labourRateMinorPerHour: hourRates.workshop.priceCents,
+  labourCostMinorPerHour: hourRates.workshop.costCents,
+  dynoRateMinorPerHour: hourRates.dyno.priceCents,
+  dynoCostMinorPerHour: hourRates.dyno.costCents,
   quoteValidDays: 30,
   depositSharePct: 30,
 };

@@ -1,7 +1,8 @@
 import { checkPrerequisites, fixesFor } from "@buildproof/prerequisites";
 import { labour } from "@buildproof/pricing";
 import { describe, expect, test } from "vitest";
-import { catalogue, hourRates } from "./catalogue";
+import { catalogue } from "./catalogue";
+import { hourRates } from "./hour-rates";
 import { factsOf, itemsThatDoNotFit, prerequisiteModel } from "./prerequisite-model";
 import type { Condition, ModelId } from "./types";
 

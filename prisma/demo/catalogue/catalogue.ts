@@ -14,12 +14,6 @@ import { capacityRules } from "./rules-capacity";
 import { chassisRules } from "./rules-chassis";
 import type { Catalogue } from "./types";
 
-/** Hourly rates, in cents without tax; the cost of an hour is wages and on-costs, not overhead. */
-export const hourRates = {
-  workshop: { priceCents: 16_500, costCents: 6_600 },
-  dyno: { priceCents: 26_000, costCents: 11_200 },
-} as const;
-
 /** Everything the invented workshop sells and how it is done. Invented; the trade rules are common practice, no source. */
 export const catalogue: Catalogue = {
   models,

@@ -41,7 +41,8 @@ export function notFitting(catalogue: Catalogue, modelCode: string): readonly st
     .map(({ code }) => code);
 }
 
-function asRule(rule: CatalogueRule, facts: Readonly<Record<string, number | string>>): Rule {
+/** A stored rule as the checker takes it, its base figure read from the vehicle. */
+export function asRule(rule: CatalogueRule, facts: Readonly<Record<string, number | string>>): Rule {
   const { code: id, because } = rule;
   if (rule.kind !== "capacity") {
     const { kind, when, then } = rule;

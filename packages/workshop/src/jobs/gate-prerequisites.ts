@@ -2,7 +2,7 @@ import type { Transaction } from "@buildproof/database";
 import { checkPrerequisites } from "@buildproof/prerequisites";
 import type { Catalogue, CatalogueRule } from "../builds/catalogue-rows";
 import { findingHeadline, namedFacts, namedItems } from "../builds/finding-words";
-import { prerequisiteModel, rulesFor } from "../builds/prerequisite-model";
+import { asRule, prerequisiteModel, rulesFor } from "../builds/prerequisite-model";
 import { readCatalogue } from "../builds/read-catalogue";
 import { storedFacts } from "../builds/stored-catalogue";
 import { factsOf } from "../builds/vehicle-facts";
@@ -85,8 +85,7 @@ function failsAlone(
 ): boolean {
   const model = {
     items: catalogue.items.map(({ code }) => ({ id: code })),
-    // biome-ignore lint/suspicious/noThenProperty: the condition language of the rules has this word.
-    rules: [{ id: rule.code, kind: rule.kind, then: rule.then, ...(rule.when ? { when: rule.when } : {}) }],
+    rules: [asRule(rule, facts)],
   };
   return !checkPrerequisites(model, codes, facts).ok;
 }

@@ -150,3 +150,15 @@ describe("a choice that clashes", () => {
     expect(pump?.met).toBe(true);
   });
 });
+
+test("a trailer above two tonnes asks for its brakes to be worked from the driver's seat, whatever was chosen", async () => {
+  const { vehicleId } = await aNewVehicle(trial, { vin: "7Z9TRALER0T000001", trailerGtmKg: 2_700 });
+  const build = await trial.done("desk", startBuild, {
+    vehicleId,
+    goal: "tow a van",
+    wantedBy: null,
+    packageCode: null,
+  });
+  const { findings } = await trial.done("desk", showSheet, { buildId: build.id });
+  expect(findings.find(({ rule }) => rule === "fit-out-for-heavy-trailer")).toMatchObject({ safety: true });
+});

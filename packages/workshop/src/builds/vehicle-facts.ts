@@ -6,6 +6,8 @@ export type VehicleForRules = {
   readonly fuelKind: "petrol" | "e10" | "e85" | "diesel";
   /** Research octane number; null for diesel. */
   readonly fuelOctane: number | null;
+  /** Loaded mass on the wheels of the heaviest trailer; null where it tows none. */
+  readonly trailerGtmKg: number | null;
   readonly modelFacts: Readonly<Record<string, number>>;
 };
 
@@ -21,6 +23,7 @@ export function factsOf(
     fuelOctaneRon: vehicle.fuelKind === "diesel" ? 0 : (vehicle.fuelOctane ?? 0),
     // Whoever runs on E85 can buy it.
     e85SoldNearby: vehicle.fuelKind === "e85" ? 1 : 0,
+    trailerGtmKg: vehicle.trailerGtmKg ?? 0,
     designAmbientC: place.designAmbientC,
     inspectionPassed: inspectionStands ? 1 : 0,
   };

@@ -67,7 +67,8 @@ export const editVehicle = command({
       data: { ...after, revision: { increment: 1 } },
     });
     if (count === 0) return refuseCustomer("stale-vehicle");
-    const { vehicleModelId, plate, odometerKm, fuelKind, fuelOctane, uses, alreadyFitted } = before;
+    const { vehicleModelId, plate, odometerKm, fuelKind, fuelOctane, uses, trailerGtmKg, alreadyFitted } =
+      before;
     audit({
       entity: "vehicle",
       entityId: vehicleId,
@@ -79,6 +80,7 @@ export const editVehicle = command({
         fuelKind,
         fuelOctane,
         uses,
+        trailerGtmKg,
         alreadyFitted,
       },
       after,

@@ -20,7 +20,8 @@ export const showVehicle = query({
       },
     });
     if (!row) return refuseCustomer("vehicle-not-found");
-    const { id, vin, plate, odometerKm, fuelKind, fuelOctane, uses, alreadyFitted, revision } = row;
+    const { id, vin, plate, odometerKm, fuelKind, fuelOctane, uses, trailerGtmKg, alreadyFitted, revision } =
+      row;
     const { checkDigit, modelYears, region, country, notes, problems } = readVin(vin);
     return ok({
       id,
@@ -30,6 +31,7 @@ export const showVehicle = query({
       fuelKind,
       fuelOctane,
       uses,
+      trailerGtmKg,
       alreadyFitted,
       revision,
       customer: { id: row.customer.id, name: row.customer.name },

@@ -26,5 +26,12 @@ export const vehicleFields = {
     .max(120, "An octane number lies between 80 and 120.")
     .nullable(),
   uses: z.array(z.enum(vehicleUses, "Choose what the vehicle is used for from the list.")).max(4),
+  /** Gross trailer mass: what the wheels of the heaviest trailer carry, loaded. Null where it tows none. */
+  trailerGtmKg: z
+    .number("Enter the trailer's mass in whole kilograms, or leave it empty.")
+    .int("Enter the trailer's mass in whole kilograms, or leave it empty.")
+    .min(1, "A trailer weighs more than 0 kg. Leave it empty where the vehicle tows none.")
+    .max(10_000, "Check the trailer's mass: it reads more than 10,000 kg.")
+    .nullable(),
   alreadyFitted: z.string().trim().max(2_000, "Keep what is already fitted to 2,000 characters."),
 };

@@ -31,5 +31,6 @@ export const ridgewold = {
   fuelKind: "petrol",
   fuelOctane: 98,
   uses: ["towing"],
+  trailerGtmKg: null,
   alreadyFitted: "",
 } as const;

@@ -21,6 +21,7 @@ export function vehicleOf(form: FormData) {
     fuelKind: textOf(form, "fuelKind") as (typeof fuelKinds)[number], // Judged by the use case.
     fuelOctane: orNull(form, "fuelOctane", numberOf),
     uses: ticksOf(form, "uses") as (typeof vehicleUses)[number][], // Judged by the use case.
+    trailerGtmKg: orNull(form, "trailerGtmKg", numberOf),
     alreadyFitted: textOf(form, "alreadyFitted"),
   };
 }

@@ -14,6 +14,7 @@ export interface TypedVehicle {
   readonly fuelKind: string;
   readonly fuelOctane: number | null;
   readonly uses: readonly string[];
+  readonly trailerGtmKg: number | null;
   readonly alreadyFitted: string;
 }
 
@@ -64,6 +65,14 @@ export function VehicleFields({ vehicle, vehicleId, models }: VehicleFieldsProps
           ))}
         </div>
       </fieldset>
+      <NumberField
+        name="trailerGtmKg"
+        label="Heaviest trailer"
+        unit="kg"
+        defaultValue={vehicle.trailerGtmKg === null ? "" : String(vehicle.trailerGtmKg)}
+        isWhole
+        help="Loaded, on the trailer's own wheels (GTM). Empty where it tows none."
+      />
       <TextField
         name="alreadyFitted"
         label="Already fitted"

@@ -41,6 +41,9 @@ export default async function VehiclePage(props: { readonly params: Promise<{ id
           { label: "Odometer", value: kilometres(vehicle.odometerKm) },
           { label: "Fuel", value: fuelText(vehicle.fuelKind, vehicle.fuelOctane) },
           { label: "Used for", value: usesText(vehicle.uses) },
+          ...(vehicle.trailerGtmKg === null
+            ? []
+            : [{ label: "Heaviest trailer", value: `${vehicle.trailerGtmKg.toLocaleString("en-AU")} kg` }]),
         ]}
       />
       <Columns>

@@ -54,6 +54,7 @@ export default async function NewVehiclePage(props: NewVehicleProps) {
             fuelKind: "petrol",
             fuelOctane: null,
             uses: [],
+            trailerGtmKg: null,
             alreadyFitted: "",
           }}
         />

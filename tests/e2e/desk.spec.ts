@@ -69,6 +69,19 @@ test("undo takes the last step back and redo does it again, by key and by button
   await page.getByRole("heading", { level: 1 }).click();
   await page.keyboard.press("Control+y");
   await expect(chosen).toContainText("Cat-back exhaust");
+
+  await page.getByRole("button", { name: /Cat-back exhaust, change the quantity/ }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByRole("textbox", { name: "Quantity" }).fill("2");
+  await dialog.getByRole("button", { name: "Save" }).click();
+  await expect(chosen).toContainText("2 pieces");
+  await page.getByRole("button", { name: "Undo: Quantity of Cat-back exhaust changed" }).click();
+  await expect(chosen).not.toContainText("2 pieces");
+  await page.getByRole("heading", { level: 1 }).click();
+  await page.keyboard.press("Control+y");
+  await expect(chosen).toContainText("2 pieces");
+  await page.keyboard.press("Control+z");
+  await expect(chosen).not.toContainText("2 pieces");
   await page.keyboard.press("Control+z");
   await expect(chosen).toHaveCount(0);
 });

@@ -13,6 +13,7 @@ export { recordInspection } from "./builds/record-inspection";
 export type { SheetFinding } from "./builds/sheet-findings";
 export { type SheetChoice, type ShownSheet, showSheet } from "./builds/show-sheet";
 export { startBuild } from "./builds/start-build";
+export { versionChain } from "./builds/version-chain";
 export { type Actor, type Role, roles } from "./core/actor";
 export { allUseCases } from "./core/all-use-cases";
 export type { Context } from "./core/context";

@@ -190,7 +190,8 @@ async function readInspection(
   };
 }
 
-function capacitiesOf({ catalogue, uses }: CheckedBuild): readonly SheetCapacity[] {
+/** Every capacity that the selection uses, with the link of the chain it stands for. */
+export function capacitiesOf({ catalogue, uses }: CheckedBuild): readonly SheetCapacity[] {
   return uses.flatMap((use) => {
     const rule = catalogue.rules.find(({ code }) => code === use.rule);
     if (rule?.kind !== "capacity") return [];

@@ -7,6 +7,7 @@ import { listBuilds } from "../builds/list-builds";
 import { recordInspection } from "../builds/record-inspection";
 import { showSheet } from "../builds/show-sheet";
 import { startBuild } from "../builds/start-build";
+import { versionChain } from "../builds/version-chain";
 import { customersToChoose } from "../customers/choose-customer";
 import { listCustomers } from "../customers/list-customers";
 import { lookUpVin } from "../customers/look-up-vin";
@@ -149,6 +150,7 @@ export const allUseCases = [
   recordInspection,
   showSheet,
   startBuild,
+  versionChain,
   customersToChoose,
   listCustomers,
   lookUpVin,

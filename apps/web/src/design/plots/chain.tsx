@@ -10,18 +10,20 @@ export interface ChainProps {
   /** What mends the weakest link: a button with its price and hours. */
   readonly action?: ReactNode;
   readonly caption: string;
+  /** Shares and the weakest link alone, where the chain is not what the page is about. */
+  readonly isSmall?: boolean;
 }
 
 /**
  * The path that air, fuel and torque take through the vehicle, a link for each stage, each link a bar of
  * what is asked against what it can give. Where there is no room across, it is a list down.
  */
-export function Chain({ paths, weakest, action, caption }: ChainProps) {
+export function Chain({ paths, weakest, action, caption, isSmall = false }: ChainProps) {
   const layout = chainLayout(paths);
   // Custom properties are not in React's CSSProperties.
   const columns = { "--chain-columns": layout.columns } as CSSProperties;
   return (
-    <figure className="chain">
+    <figure className="chain" data-small={isSmall || undefined}>
       <figcaption className="visually-hidden">{caption}</figcaption>
       <div className="chain-paths" style={columns}>
         {layout.paths.map((placed, index) => (

@@ -43,7 +43,7 @@ export async function setQuantityAction(_previous: FormState, form: FormData): P
   const buildId = textOf(form, "buildId");
   const set = [{ code: textOf(form, "code"), quantity: numberOf(form, "quantity") }];
   const input = { buildId, revision: numberOf(form, "revision"), set, remove: [] };
-  const { state } = await runForm(changeItems, input, form, "Quantity saved.");
+  const { state } = await runForm(changeItems, input, form);
   revalidatePath(`/builds/${buildId}`);
   if (state.status !== "refused") return state;
   // The use case names the list it was given; the form has one field.

@@ -1,5 +1,6 @@
 "use client";
 
+import { useState } from "react";
 import { Button } from "@/design/button";
 import { Dialog } from "@/design/dialog";
 import { ActionForm } from "@/design/forms/action-form";
@@ -73,7 +74,8 @@ interface QuantityProps {
   readonly revision: number;
 }
 
-function Quantity({ line, buildId, revision }: QuantityProps) {
+function Quantity(props: QuantityProps) {
+  const { line } = props;
   return (
     <Dialog
       title={`Quantity of ${line.name}`}
@@ -83,22 +85,36 @@ function Quantity({ line, buildId, revision }: QuantityProps) {
         </Button>
       }
     >
-      {(close) => (
-        <ActionForm action={setQuantityAction} label="Quantity" onSaved={close}>
-          <input type="hidden" name="buildId" value={buildId} />
-          <input type="hidden" name="revision" value={revision} />
-          <input type="hidden" name="code" value={line.code} />
-          <NumberField
-            name="quantity"
-            label="Quantity"
-            defaultValue={String(line.quantity)}
-            unit="pieces"
-            isWhole
-            isRequired
-          />
-          <SubmitButton pendingLabel="Saving">Save</SubmitButton>
-        </ActionForm>
-      )}
+      {(close) => <QuantityForm {...props} close={close} />}
     </Dialog>
+  );
+}
+
+function QuantityForm({ line, buildId, revision, close }: QuantityProps & { readonly close: () => void }) {
+  const { saved } = useSheet();
+  // As it was when the form opened: the line is drawn anew before the form hears that it is saved.
+  const [{ code, name, quantity }] = useState(line);
+  return (
+    <ActionForm
+      action={setQuantityAction}
+      label="Quantity"
+      onSaved={() => {
+        saved(`Quantity of ${name} changed`, { kind: "items", set: [{ code, quantity }], remove: [] });
+        close();
+      }}
+    >
+      <input type="hidden" name="buildId" value={buildId} />
+      <input type="hidden" name="revision" value={revision} />
+      <input type="hidden" name="code" value={code} />
+      <NumberField
+        name="quantity"
+        label="Quantity"
+        defaultValue={String(quantity)}
+        unit="pieces"
+        isWhole
+        isRequired
+      />
+      <SubmitButton pendingLabel="Saving">Save</SubmitButton>
+    </ActionForm>
   );
 }

@@ -17,6 +17,8 @@ interface Sheet {
   readonly undoWords: string | null;
   readonly redoWords: string | null;
   change(words: string, change: SheetChange): void;
+  /** Keeps the way back of a step that a form has already saved. */
+  saved(words: string, back: SheetChange): void;
   undo(): void;
   redo(): void;
   repeatOvertaken(): void;
@@ -85,6 +87,13 @@ export function SheetProvider({ buildId, revision, mayWrite, children }: SheetPr
     void run(step, "redo");
   }, [future, run]);
 
+  const saved = useCallback((words: string, back: SheetChange) => {
+    setPast((steps) => [...steps, { words, change: back }]);
+    setFuture([]);
+    closeToast.current();
+    closeToast.current = announce(`${words}.`, { undo: () => undoLatest.current() });
+  }, []);
+
   useEffect(() => {
     undoLatest.current = undo;
   }, [undo]);
@@ -98,6 +107,7 @@ export function SheetProvider({ buildId, revision, mayWrite, children }: SheetPr
       undoWords: past.at(-1)?.words ?? null,
       redoWords: future.at(-1)?.words ?? null,
       change: (words, change) => void run({ words, change }, "do"),
+      saved,
       undo,
       redo,
       repeatOvertaken: () => {
@@ -107,7 +117,7 @@ export function SheetProvider({ buildId, revision, mayWrite, children }: SheetPr
       },
       dropOvertaken: () => setOvertaken(null),
     }),
-    [mayWrite, send.isSaving, overtaken, past, future, run, undo, redo],
+    [mayWrite, send.isSaving, overtaken, past, future, run, saved, undo, redo],
   );
   return <SheetContext value={sheet}>{children}</SheetContext>;
 }

@@ -4,6 +4,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { ButtonLink } from "@/design/button";
 import { Page, Section, SheetHead } from "@/design/sheet";
+import { VersionChain } from "@/features/builds/version-chain";
 import { DifferenceTable } from "@/features/quotes/difference-table";
 import { AddLine } from "@/features/quotes/line-dialogs";
 import { LineTable } from "@/features/quotes/line-table";
@@ -44,6 +45,7 @@ export default async function QuotePage({ params, searchParams }: QuotePageProps
       <div className="page-columns">
         <div className="grid content-start gap-8">
           <Lines quote={quote} />
+          <VersionChain sold={{ versionId: shown.id }} />
           {compared?.ok && <DifferenceTable difference={compared.value} />}
           <QuoteSays shown={shown} />
         </div>

@@ -1,6 +1,7 @@
 import { readCard } from "@buildproof/workshop";
 import type { Metadata } from "next";
 import { Page } from "@/design/sheet";
+import { VersionChain } from "@/features/builds/version-chain";
 import { cardView } from "@/features/floor/card-view";
 import { JobCard } from "@/features/floor/job-card";
 import "@/features/floor/floor.css";
@@ -24,6 +25,7 @@ export default async function CardPage({ params, searchParams }: CardPageProps) 
     <div data-density="floor">
       <Page>
         <JobCard card={card} {...(step === undefined ? {} : { openAt: step })} />
+        <VersionChain sold={{ jobId: card.jobId }} />
       </Page>
     </div>
   );

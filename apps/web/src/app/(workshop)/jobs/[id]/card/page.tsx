@@ -3,6 +3,7 @@ import type { Metadata } from "next";
 import { ButtonLink } from "@/design/button";
 import { Moment } from "@/design/moment";
 import { Page, SheetHead } from "@/design/sheet";
+import { VersionChain } from "@/features/builds/version-chain";
 import { cardView } from "@/features/floor/card-view";
 import { PaperCard } from "@/features/floor/paper-card";
 import { PrintButton } from "@/features/floor/print-button";
@@ -38,6 +39,7 @@ export default async function PaperCardPage({ params }: { readonly params: Promi
           { label: "As of", value: <Moment at={loaded.value.readAt} timeZone={card.timeZone} /> },
         ]}
       />
+      <VersionChain sold={{ jobId: card.jobId }} />
       <PaperCard steps={card.steps} />
     </Page>
   );

@@ -26,7 +26,7 @@ const SCHEME: RoadScheme = { stepS: 0.02, traceS: 0.1 };
 
 /**
  * A full-throttle run from rest, gear by gear. For closed courses only. A forecast is good to about
- * 5 % over a distance and 10 % to a speed; differences between two builds are far better.
+ * a fifth on a single time without the vehicle's own data; differences between two builds are far better.
  *
  * @source  m·k·dv/dt = drive − rolling − slope − air, integrated in fixed steps (road-run.ts).
  * @valid   Straight, dry, even road; no wheelspin beyond the grip, no lift between gears but the shift time.

@@ -27,7 +27,8 @@ export default defineConfig({
     actionTimeout: 20_000,
     locale: "en-AU",
     timezoneId: "Australia/Adelaide",
-    trace: "retain-on-failure",
+    // A film of every test costs more than the tests themselves; what was on the page is kept without it.
+    trace: { mode: "retain-on-failure", screenshots: false },
     screenshot: "only-on-failure",
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),

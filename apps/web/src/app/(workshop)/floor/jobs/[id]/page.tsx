@@ -25,7 +25,9 @@ export default async function CardPage({ params, searchParams }: CardPageProps) 
     <div data-density="floor">
       <Page>
         <JobCard card={card} {...(step === undefined ? {} : { openAt: step })} />
-        <VersionChain sold={{ jobId: card.jobId }} />
+        <div className="card">
+          <VersionChain sold={{ jobId: card.jobId }} />
+        </div>
       </Page>
     </div>
   );

@@ -6,14 +6,11 @@ const executablePath = findBrowser();
 
 const desktop = { ...devices["Desktop Chrome"], viewport: { width: 1440, height: 900 } };
 
-/**
- * Two files at a time, as two people at two desks; within a file one test after the other, since they share one
- * workshop. No retries: a test that fails sometimes has found something.
- */
+/** One worker and no retries: the tests share one workshop, and a test that fails sometimes has found something. */
 export default defineConfig({
   testDir: "tests/e2e",
   globalSetup: "./tests/e2e/service.ts",
-  workers: 2,
+  workers: 1,
   retries: 0,
   forbidOnly: true,
   timeout: 60_000,
@@ -44,7 +41,6 @@ export default defineConfig({
     },
   },
   projects: [
-    // The longest of all begins first, so that it does not run on alone at the end.
     { name: "story", testMatch: "story.spec.ts", use: desktop },
     { name: "chromium", testIgnore: "story.spec.ts", use: desktop },
   ],

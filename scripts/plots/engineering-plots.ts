@@ -1,42 +1,11 @@
-import {
-  type BlowerQuestion,
-  blower,
-  type FuelStage,
-  fuelHeadroom,
-  powerForecast,
-} from "@buildproof/engineering";
+import { type BlowerQuestion, blower, fuelHeadroom, powerForecast } from "@buildproof/engineering";
+import { curvedDisplacement, sampleBlower, samplePump } from "@buildproof/engineering/samples";
 import { type LinePlot, linePlot } from "./line-plot";
 import { accelerationPlot, speedometerPlot } from "./road-plots";
 
 /** The invented demo wagon with the larger blower, as the pages' own examples have it. */
 const speedsRpm = Array.from({ length: 41 }, (_, at) => 2_000 + at * 100);
-const wagon = {
-  engine: { displacementL: 5.7, volumetricEfficiency: 0.98, maxSpeedRpm: 6_500 },
-  blower: {
-    kind: "displacement",
-    displacementLPerRev: 2.4,
-    volumetricEfficiency: [
-      { speedRpm: 3_000, value: 0.88 },
-      { speedRpm: 6_000, value: 0.92 },
-    ],
-    adiabaticEfficiency: 0.64,
-    maxSpeedRpm: 14_000,
-  },
-  drive: { crankPulleyMm: 175, blowerPulleyMm: 92, internalRatio: 1 },
-  ambient: { pressureKPa: 100, tempC: 25 },
-  chargeCooler: { effectiveness: 0.72, coolantTempC: 45, pressureDropKPa: 5 },
-  inletDropKPa: 3,
-  speedsRpm,
-} as const satisfies BlowerQuestion;
-
-const pump: FuelStage = {
-  kind: "high-pressure-pump",
-  displacementCm3PerCamRev: 1.179,
-  volumetricEfficiency: [
-    { speedRpm: 3_000, value: 0.9 },
-    { speedRpm: 6_000, value: 0.845 },
-  ],
-};
+const wagon: BlowerQuestion = { ...sampleBlower, blower: curvedDisplacement, speedsRpm };
 
 const speedAxis = { label: "engine speed, rpm", ticks: [2_000, 3_000, 4_000, 5_000, 6_000] };
 
@@ -85,7 +54,7 @@ function fuelPlot(): LinePlot {
   ];
   const { sweep, sustained } = fuelHeadroom({
     fuel: "petrol",
-    stages: [pump],
+    stages: [samplePump],
     air,
     sweepLambda,
     sustainedLambda: 0.77,
@@ -122,7 +91,7 @@ function forecastPlot(): LinePlot {
     fuel: "petrol",
     injection: "direct",
     blower: wagon,
-    fuelSupply: { stages: [pump] },
+    fuelSupply: { stages: [samplePump] },
     hotDay: { tempC: 45, pressureKPa: 98 },
   });
   return {

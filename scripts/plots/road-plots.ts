@@ -1,32 +1,8 @@
 import { type AccelerationQuestion, acceleration, speedometer } from "@buildproof/engineering";
+import { sampleWagon } from "@buildproof/engineering/samples";
 import type { LinePlot } from "./line-plot";
 
-/** The invented demo wagon as it leaves the showroom; typical ratios, masses and drag, from memory. */
-const wagon: AccelerationQuestion = {
-  massKg: 2700,
-  rotatingFactor: 1.08,
-  tyre: "275/60R20",
-  gears: [4.9, 3.1, 1.98, 1.37, 1, 0.87, 0.78],
-  finalDrive: 3.36,
-  shiftTimeS: 0.2,
-  drivelineEfficiency: 0.86,
-  rollingCoefficient: 0.013,
-  dragAreaM2: 1.2,
-  airDensityKgPerM3: 1.18,
-  slopePct: 0,
-  drivenAxles: "all",
-  gripCoefficient: 0.85,
-  curve: [
-    { speedRpm: 1000, powerKw: 38 },
-    { speedRpm: 2000, powerKw: 90 },
-    { speedRpm: 3500, powerKw: 185 },
-    { speedRpm: 4500, powerKw: 255 },
-    { speedRpm: 5500, powerKw: 295 },
-    { speedRpm: 6000, powerKw: 285 },
-  ],
-  targetsKmh: [140],
-  distancesM: [],
-};
+const wagon: AccelerationQuestion = { ...sampleWagon, targetsKmh: [140], distancesM: [] };
 
 export function accelerationPlot(): LinePlot {
   const run = (change: Partial<AccelerationQuestion>) =>

@@ -1,20 +1,9 @@
 import { type AccelerationQuestion, acceleration } from "@buildproof/engineering";
+import { sampleWagon } from "@buildproof/engineering/samples";
 import type { Benchmark } from "./benchmark";
 
 const wagon: AccelerationQuestion = {
-  massKg: 2700,
-  rotatingFactor: 1.08,
-  tyre: "275/60R20",
-  gears: [4.9, 3.1, 1.98, 1.37, 1, 0.87, 0.78],
-  finalDrive: 3.36,
-  shiftTimeS: 0.2,
-  drivelineEfficiency: 0.86,
-  rollingCoefficient: 0.013,
-  dragAreaM2: 1.2,
-  airDensityKgPerM3: 1.18,
-  slopePct: 0,
-  drivenAxles: "all",
-  gripCoefficient: 0.85,
+  ...sampleWagon,
   curve: Array.from({ length: 60 }, (_, at) => {
     const speedRpm = 1000 + at * 85;
     return { speedRpm, powerKw: 330 * Math.sin((Math.PI / 2) * Math.min(1, speedRpm / 5700)) ** 1.3 };

@@ -5,29 +5,13 @@ import {
   fuelHeadroom,
   powerForecast,
 } from "@buildproof/engineering";
+import { curvedDisplacement, sampleBlower } from "@buildproof/engineering/samples";
 import type { Benchmark } from "./benchmark";
 
 /** 60 speeds of the invented demo wagon. */
 const speedsRpm = Array.from({ length: 60 }, (_, at) => 600 + at * 100);
 
-const build = {
-  engine: { displacementL: 5.7, volumetricEfficiency: 0.98, maxSpeedRpm: 6_600 },
-  blower: {
-    kind: "displacement",
-    displacementLPerRev: 2.4,
-    volumetricEfficiency: [
-      { speedRpm: 3_000, value: 0.88 },
-      { speedRpm: 6_000, value: 0.92 },
-    ],
-    adiabaticEfficiency: 0.64,
-    maxSpeedRpm: 14_000,
-  },
-  drive: { crankPulleyMm: 175, blowerPulleyMm: 92, internalRatio: 1 },
-  ambient: { pressureKPa: 100, tempC: 25 },
-  chargeCooler: { effectiveness: 0.72, coolantTempC: 45, pressureDropKPa: 5 },
-  inletDropKPa: 3,
-  speedsRpm,
-} as const satisfies BlowerQuestion;
+const build: BlowerQuestion = { ...sampleBlower, blower: curvedDisplacement, speedsRpm };
 
 const stages: readonly FuelStage[] = [
   {

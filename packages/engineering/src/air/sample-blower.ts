@@ -10,6 +10,15 @@ export const sampleDisplacement: DisplacementBlower = {
   maxSpeedRpm: 14_000,
 };
 
+/** The same with an efficiency that rises with engine speed. */
+export const curvedDisplacement: DisplacementBlower = {
+  ...sampleDisplacement,
+  volumetricEfficiency: [
+    { speedRpm: 3_000, value: 0.88 },
+    { speedRpm: 6_000, value: 0.92 },
+  ],
+};
+
 /** The invented demo engine with the larger blower: figures of common practice, no published source. */
 export const sampleBlower: BlowerQuestion = {
   engine: { displacementL: 5.7, volumetricEfficiency: 0.98, maxSpeedRpm: 6_500 },

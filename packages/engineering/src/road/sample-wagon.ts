@@ -1,6 +1,6 @@
 import type { AccelerationQuestion } from "./acceleration-question";
 
-/** An invented wagon for tests. */
+/** The invented demo wagon as it leaves the showroom; typical ratios, masses and drag, from memory. */
 export const sampleWagon: AccelerationQuestion = {
   massKg: 2700,
   rotatingFactor: 1.08,

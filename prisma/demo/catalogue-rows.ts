@@ -70,6 +70,7 @@ function addItems(workshop: DemoWorkshop): Map<string, string> {
       returnable: item.returnable,
       oneUse: item.oneUse,
       serialised: item.serialised,
+      figures: item.figures,
       fits: [...item.fits],
       operations: [...item.operations],
       position,

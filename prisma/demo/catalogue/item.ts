@@ -41,6 +41,7 @@ export function item(
     returnable: true,
     oneUse: false,
     serialised: false,
+    figures: {},
     fits: ridgewolds,
     operations: [],
     ...exceptions,

@@ -75,6 +75,8 @@ export interface CatalogueItem {
   readonly oneUse: boolean;
   /** Carries a serial or licence number that is recorded when it is fitted. */
   readonly serialised: boolean;
+  /** What the engineering needs to know of it, by name with unit. */
+  readonly figures: Readonly<Record<string, unknown>>;
   readonly fits: readonly ModelId[];
   /** Labour that comes with choosing it. */
   readonly operations: readonly string[];

@@ -58,6 +58,8 @@ export type ItemKind =
   | "fee"
   | "duty";
 
+export type Figure = number | string | boolean | readonly Figure[] | { readonly [name: string]: Figure };
+
 export interface CatalogueItem {
   readonly id: string;
   readonly code: string;
@@ -76,7 +78,7 @@ export interface CatalogueItem {
   /** Carries a serial or licence number that is recorded when it is fitted. */
   readonly serialised: boolean;
   /** What the engineering needs to know of it, by name with unit. */
-  readonly figures: Readonly<Record<string, unknown>>;
+  readonly figures: { readonly [name: string]: Figure };
   readonly fits: readonly ModelId[];
   /** Labour that comes with choosing it. */
   readonly operations: readonly string[];

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { heldAt, nextIndex, shownSteps, withSaved } from "./card-state";
+import { changesThePage, heldAt, newerThanReading, nextIndex, shownSteps, withSaved } from "./card-state";
 import type { StepView } from "./card-view";
 import type { FloorEntry } from "./floor-entry";
 
@@ -54,9 +54,26 @@ describe("a card on a device", () => {
   });
 
   test("counts what the workshop has just taken, before the page is read anew", () => {
-    const saved = withSaved(new Map(), [kept("record-step", "a"), kept("reopen-step", "b")]);
+    const saved = withSaved(new Map(), [kept("record-step", "a"), kept("reopen-step", "b")], 0);
     const steps = shownSteps([step("a"), step("b", { state: "done", words: "done" })], [], saved);
     expect(steps).toMatchObject([{ state: "done", isOnDevice: false }, { state: "open" }]);
+  });
+
+  test("keeps what a page read a moment ago may not know of, and no longer", () => {
+    const saved = withSaved(new Map(), [kept("record-step", "a"), kept("reopen-step", "b")], 0);
+    expect([...newerThanReading(saved, 2_000).keys()]).toEqual(["a"]);
+    expect(newerThanReading(saved, 20_000).size).toBe(0);
+  });
+
+  test("reads the page anew at once only for what changes more than the step's own line", () => {
+    const steps = [step("a"), step("t", { low: 23, high: 27 }), step("d", { state: "done" })];
+    const entered = (id: string, input = {}) => kept("record-step", id, { input: { stepId: id, ...input } });
+    expect(changesThePage(entered("a"), steps)).toBe(false);
+    expect(changesThePage(entered("t", { value: 25 }), steps)).toBe(false);
+    expect(changesThePage(entered("t", { value: 22 }), steps)).toBe(true);
+    expect(changesThePage(entered("d"), steps)).toBe(true);
+    expect(changesThePage(kept("stop-clock", "a"), steps)).toBe(true);
+    expect(changesThePage({ ...entered("a"), photo: new File([], "camera.png") }, steps)).toBe(true);
   });
 
   test("lets nothing past an unsigned hold point, whatever is on the device", () => {

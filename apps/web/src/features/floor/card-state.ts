@@ -7,16 +7,36 @@ export type ShownStep = StepView & {
   readonly isOnDevice: boolean;
 };
 
-/** By step: what the workshop has taken since the page was read. */
-export type JustSaved = ReadonlyMap<string, FloorEntry["use"]>;
+/** By step: what the workshop has taken since the page was read, and when by this device's clock. */
+export type JustSaved = ReadonlyMap<string, { readonly use: FloorEntry["use"]; readonly atMs: number }>;
 
 /** Adds what a round has brought to the workshop. */
-export function withSaved(before: JustSaved, saved: readonly FloorEntry[]): JustSaved {
+export function withSaved(before: JustSaved, saved: readonly FloorEntry[], atMs: number): JustSaved {
   const after = new Map(before);
   for (const { use, input } of saved) {
-    if (typeof input.stepId === "string" && use !== "raise-fault") after.set(input.stepId, use);
+    if (typeof input.stepId === "string" && use !== "raise-fault") after.set(input.stepId, { use, atMs });
   }
   return after;
+}
+
+/** A page that comes now may have been read this long ago. */
+const READING_MS = 10_000;
+
+/** What the page just read may not know of yet. */
+export function newerThanReading(before: JustSaved, nowMs: number): JustSaved {
+  return new Map(
+    [...before].filter(([, { use, atMs }]) => use === "record-step" && nowMs - atMs < READING_MS),
+  );
+}
+
+/** Whether an entry changes more of the page than its own line: a fault, a photo, the clock, a step undone. */
+export function changesThePage({ use, input, photo }: FloorEntry, steps: CardView["steps"]): boolean {
+  if (use !== "record-step" || photo) return true;
+  const step = steps.find(({ id }) => id === input.stepId);
+  if (step?.state !== "open") return true;
+  const { value } = input;
+  if (typeof value !== "number") return false;
+  return (step.low !== null && value < step.low) || (step.high !== null && value > step.high);
 }
 
 /** Lays what is still on the device over what the workshop last said. */
@@ -34,7 +54,7 @@ export function shownSteps(
     if (use === "reopen-step") return { ...step, state: "open", words: "", isOnDevice: true };
     if (use === "record-step")
       return { ...step, state: "done", words: step.words || "entered", isOnDevice: true };
-    const saved = justSaved.get(step.id);
+    const saved = justSaved.get(step.id)?.use;
     if (saved === "reopen-step") return { ...step, state: "open", words: "", isOnDevice: false };
     if (saved === "record-step" && step.state === "open")
       return { ...step, state: "done", words: "entered", isOnDevice: false };

@@ -1,13 +1,20 @@
 "use client";
 
-import { useRouter } from "next/navigation";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { ButtonLink } from "@/design/button";
 import { Notice } from "@/design/notice";
 import { SheetHead } from "@/design/sheet";
 import { announce } from "@/design/toast";
 import { CardFaults } from "./card-faults";
-import { heldAt, type JustSaved, nextIndex, shownSteps, withSaved } from "./card-state";
+import {
+  changesThePage,
+  heldAt,
+  type JustSaved,
+  newerThanReading,
+  nextIndex,
+  shownSteps,
+  withSaved,
+} from "./card-state";
 import type { CardView } from "./card-view";
 import { ClockButton, clockWords } from "./clock-button";
 import { FaultDialog } from "./fault-dialog";
@@ -17,20 +24,21 @@ import { SavedLine } from "./saved-line";
 import type { Sent } from "./send-entry";
 import { StepLines } from "./step-lines";
 import { type Press, useFloorSender } from "./use-floor-sender";
+import { useReadAnew } from "./use-read-anew";
 
 const LINES_BEFORE = 1;
 const LINES_AFTER = 4;
 
 /** The job card in the hand: one step fills the screen, its neighbours are short lines above and below. */
 export function JobCard({ card, openAt }: { readonly card: CardView; readonly openAt?: string }) {
-  const router = useRouter();
+  const readAnew = useReadAnew();
   const [justSaved, setJustSaved] = useState<JustSaved>(new Map());
   const takeUp = useCallback(
     (saved: readonly FloorEntry[]) => {
-      setJustSaved((before) => withSaved(before, saved));
-      router.refresh();
+      setJustSaved((before) => withSaved(before, saved, Date.now()));
+      readAnew(saved.some((entry) => changesThePage(entry, card.steps)));
     },
-    [router],
+    [card.steps, readAnew],
   );
   const sender = useFloorSender(card.reader.id, takeUp);
   const steps = useMemo(
@@ -39,9 +47,9 @@ export function JobCard({ card, openAt }: { readonly card: CardView; readonly op
   );
   const [chosen, setChosen] = useState<string | null>(openAt ?? null);
 
-  // What the workshop says now includes what was just saved.
+  // What the workshop says now includes what was saved before it was asked.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the reading itself is what changes.
-  useEffect(() => setJustSaved(new Map()), [card.readAt]);
+  useEffect(() => setJustSaved((before) => newerThanReading(before, Date.now())), [card.readAt]);
 
   const index = useMemo(() => {
     const found = steps.findIndex(({ id }) => id === chosen);

@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { type AccelerationQuestion, acceleration } from "@buildproof/engineering";
 import { unitConvert } from "@buildproof/units";
 import { describe, expect, test } from "vitest";
@@ -202,93 +201,7 @@ test("coasting on a shift loses what rolling and air take", () => {
   within((m / Math.sqrt(a * b)) * whole, expected("t"));
 });
 
-describe("quarter mile of 32 cars of 1973-74 (R datasets, Henderson and Velleman 1981, Biometrics 37:391-411)", () => {
-  const file = new URL("../../shared/reference/open-quarter-mile.csv", import.meta.url);
-  const cars = readFileSync(file, "utf8")
-    .split("\n")
-    .filter((line) => /^\d/.test(line))
-    .map((line) => {
-      const [hp = Number.NaN, thousandPounds = Number.NaN, s = Number.NaN] = line.split(",").map(Number);
-      return { hp, thousandPounds, s };
-    });
-
-  /**
-   * One rule for everything the set does not say, the same for every car: rear drive, four speeds, 88 % driveline,
-   * 0.35 s a shift, grip 0.8, rolling 0.015, drag area 0.9 m², a 75 kg driver, a strip's roll-out, and a top gear that
-   * meets rated speed at the car's own top speed. Typical of the time, from memory; the ratings are taken as installed.
-   */
-  function typicalCar(hp: number, massKg: number): AccelerationQuestion {
-    const ratedRpm = 4800;
-    const kW = unitConvert(hp, "hp", "kW");
-    const SHAPE = [
-      [0.2, 0.18],
-      [0.4, 0.44],
-      [0.6, 0.7],
-      [0.8, 0.9],
-      [1, 1],
-      [1.1, 0.97],
-    ] as const;
-    const flat = {
-      drivelineEfficiency: 0.88,
-      rollingCoefficient: 0.015,
-      dragAreaM2: 0.9,
-      airDensityKgPerM3: 1.2,
-    };
-    const topMs =
-      acceleration({
-        ...constantPower,
-        ...flat,
-        massKg,
-        curve: [
-          { speedRpm: 100, powerKw: kW },
-          { speedRpm: 50_000, powerKw: kW },
-        ],
-        targetsKmh: [999],
-      }).end.kmh / 3.6;
-    const circumference = (3.05 * (356 + 2 * 137)) / 1000;
-    return {
-      ...constantPower,
-      ...flat,
-      massKg,
-      rotatingFactor: 1.1,
-      tyre: "195/70R14",
-      gears: [2.9, 1.8, 1.3, 1],
-      finalDrive: (ratedRpm * circumference) / 60 / topMs,
-      shiftTimeS: 0.35,
-      gripCoefficient: 0.8,
-      curve: SHAPE.map(([speed, power]) => ({ speedRpm: speed * ratedRpm, powerKw: power * kW })),
-      targetsKmh: [],
-      distancesM: [402.336],
-      rollOutM: 0.3048,
-    };
-  }
-
-  test("RMSE at most 1.10 s, and no worse than the cube-root rule from the same two figures", () => {
-    const errors = cars.map(({ hp, thousandPounds, s }) => {
-      const massKg = unitConvert(thousandPounds * 1000, "lb", "kg") + 75;
-      return (acceleration(typicalCar(hp, massKg)).distances[0]?.s ?? Number.NaN) - s;
-    });
-    // Fox, American Journal of Physics 1973.
-    const ruleErrors = cars.map(
-      ({ hp, thousandPounds, s }) => 6.269 * Math.cbrt((1000 * thousandPounds) / hp) - s,
-    );
-    const fox = vector("mtcars-fox-error");
-    within(rmse(ruleErrors), fox.expected("RMSE"));
-    within(mean(ruleErrors), fox.expected("bias"));
-    console.info(
-      `quarter mile, 32 cars: RMSE ${rmse(errors).toFixed(3)} s, bias ${mean(errors).toFixed(3)} s; ` +
-        `cube-root rule ${rmse(ruleErrors).toFixed(3)} s, ${mean(ruleErrors).toFixed(3)} s`,
-    );
-    expect(cars).toHaveLength(32);
-    expect(rmse(errors)).toBeLessThanOrEqual(1.1);
-    expect(rmse(errors)).toBeLessThan(rmse(ruleErrors));
-    // Two inputs cannot support less; anything below would be a constant tuned to the set.
-    expect(rmse(errors)).toBeGreaterThan(0.75);
-  });
-});
-
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-const rmse = (values: readonly number[]) => Math.sqrt(mean(values.map((value) => value ** 2)));
 
 describe("0-100 km/h on a closed course (common practice, no source)", () => {
   /** Masses, ratios and engine speeds are not given with the times: typical ones, from memory, none tuned. */

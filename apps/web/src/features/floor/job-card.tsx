@@ -150,18 +150,20 @@ export function JobCard({ card, openAt }: { readonly card: CardView; readonly op
         onToggle={(event) => setShowsAll(event.currentTarget.open)}
       >
         <summary>All {steps.length} steps</summary>
-        <StepLines
-          steps={steps}
-          from={0}
-          to={steps.length}
-          onChoose={(id) => {
-            setChosen(id);
-            setShowsAll(false);
-            window.scrollTo({ top: 0 });
-          }}
-          label="All steps"
-          withOperations
-        />
+        {showsAll && (
+          <StepLines
+            steps={steps}
+            from={0}
+            to={steps.length}
+            onChoose={(id) => {
+              setChosen(id);
+              setShowsAll(false);
+              window.scrollTo({ top: 0 });
+            }}
+            label="All steps"
+            withOperations
+          />
+        )}
       </details>
       <SavedLine sender={sender} timeZone={card.timeZone} readAt={card.readAt} />
     </div>

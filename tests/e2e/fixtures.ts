@@ -60,7 +60,12 @@ export async function signInAs(page: Page, who: Who): Promise<void> {
 /** No violation of WCAG 2.2 A and AA that axe can find on the page as it stands. */
 export async function checkAccessibility(page: Page): Promise<void> {
   const { violations } = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
+    .options({
+      runOnly: { type: "tag", values: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] },
+      resultTypes: ["violations"],
+    })
+    // In the page itself and not by way of a second one: three times as quick, and no page of ours has frames.
+    .setLegacyMode()
     // What was read out a moment ago lies here, naming a button that may be gone; it is seen by nobody.
     .exclude("[data-live-announcer]")
     .analyze();

@@ -44,8 +44,15 @@ function addModels(workshop: DemoWorkshop): Map<string, string> {
   return ids;
 }
 
-function figuresOf({ id: _id, name: _name, engine: _engine, facts: _facts, ...figures }: VehicleModel) {
-  return figures;
+function figuresOf({
+  id: _id,
+  name: _name,
+  engine: _engine,
+  facts: _facts,
+  figures,
+  ...shown
+}: VehicleModel) {
+  return { ...shown, ...figures };
 }
 
 function addItems(workshop: DemoWorkshop): Map<string, string> {

@@ -1,4 +1,5 @@
 import { access } from "./access";
+import { engineFigures } from "./engine-figures";
 import { chassisItems } from "./items-chassis";
 import { engineItems } from "./items-engine";
 import { operationItems } from "./items-operations";
@@ -9,6 +10,7 @@ import { chassisOperations } from "./operations-chassis";
 import { fuelOperations } from "./operations-fuel";
 import { inspectionOperations } from "./operations-inspection";
 import { groups, packages } from "./packages";
+import { powerItemFigures } from "./power-item-figures";
 import { boostRules } from "./rules-boost";
 import { capacityRules } from "./rules-capacity";
 import { chassisRules } from "./rules-chassis";
@@ -16,8 +18,11 @@ import type { Catalogue } from "./types";
 
 /** Everything the invented workshop sells and how it is done. Invented; the trade rules are common practice, no source. */
 export const catalogue: Catalogue = {
-  models,
-  items: [...engineItems, ...chassisItems, ...operationItems],
+  models: models.map((model) => ({ ...model, figures: { ...engineFigures[model.id] } })),
+  items: [...engineItems, ...chassisItems, ...operationItems].map((item) => ({
+    ...item,
+    figures: { ...item.figures, ...powerItemFigures[item.id] },
+  })),
   access,
   operations: [
     ...inspectionOperations,

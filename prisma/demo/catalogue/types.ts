@@ -33,6 +33,8 @@ export interface VehicleModel {
   readonly usualHubTorqueNm: number;
   /** What the model is and has, by the names the rules use; a fact that is missing is 0. */
   readonly facts: Readonly<Record<string, number>>;
+  /** What the engineering needs to know of it, by name with unit. */
+  readonly figures?: Figures;
 }
 
 export type SystemId =
@@ -60,6 +62,10 @@ export type ItemKind =
 
 export type Figure = number | string | boolean | readonly Figure[] | { readonly [name: string]: Figure };
 
+export interface Figures {
+  readonly [name: string]: Figure;
+}
+
 export interface CatalogueItem {
   readonly id: string;
   readonly code: string;
@@ -78,7 +84,7 @@ export interface CatalogueItem {
   /** Carries a serial or licence number that is recorded when it is fitted. */
   readonly serialised: boolean;
   /** What the engineering needs to know of it, by name with unit. */
-  readonly figures: { readonly [name: string]: Figure };
+  readonly figures: Figures;
   readonly fits: readonly ModelId[];
   /** Labour that comes with choosing it. */
   readonly operations: readonly string[];

@@ -29,6 +29,8 @@ export type CatalogueItem = {
   readonly returnable: boolean;
   readonly oneUse: boolean;
   readonly serialised: boolean;
+  /** What the engineering needs to know of it, as it is stored. */
+  readonly figures: unknown;
   /** Codes of the models it fits; empty: all. */
   readonly fits: readonly string[];
   readonly operations: readonly string[];

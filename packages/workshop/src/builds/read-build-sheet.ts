@@ -2,6 +2,9 @@ import type { Transaction } from "@buildproof/database";
 import { type CapacityUse, capacityUse } from "@buildproof/prerequisites";
 import { readSite, type Site } from "../core/site";
 import { addDays, dateInZone, isoDateOf } from "../core/site-date";
+import type { BuildForecast } from "../engineering/build-forecast";
+import { askedTorqueNm, type ForecastVehicle, forecastOfItems } from "../engineering/forecast-of-items";
+import { measuredBaseline } from "../engineering/measured-baseline";
 import type { Catalogue, CataloguePackage } from "./catalogue-rows";
 import { completionOf } from "./completion";
 import { capacityHeadline } from "./finding-words";
@@ -56,6 +59,10 @@ export type BuildSheet = Awaited<ReturnType<typeof sheetHead>> & {
   readonly partsBy: string;
   readonly package: CataloguePackage | null;
   readonly inspection: SheetInspection | null;
+  /** What the chosen items make of the engine. */
+  readonly forecast: BuildForecast;
+  /** What a forecast of other items on this vehicle would need. */
+  readonly forecastVehicle: ForecastVehicle;
 };
 
 /** Reads a build and checks it. Null when this workshop has no such build. */
@@ -71,13 +78,14 @@ export async function readBuildSheet(
   const today = dateInZone(now, site.timeZone);
   const chosen = row.items.map(({ item, quantity }) => ({ code: item.code, quantity }));
   const inspection = await readInspection(tx, row.vehicle, site.timeZone, today);
+  const forecastVehicle = await readForecastVehicle(tx, row, site);
+  const forecast = forecastOfItems(forecastVehicle, catalogue.items, new Set(chosen.map(({ code }) => code)));
   const checked = checkBuild(catalogue, site, chosen, {
     modelCode: row.vehicle.vehicleModel.code,
-    facts: factsOf(
-      { ...row.vehicle, modelFacts: storedFacts.parse(row.vehicle.vehicleModel.facts) },
-      site,
-      inspection?.stands ?? false,
-    ),
+    facts: factsOf({ ...row.vehicle, modelFacts: storedFacts.parse(row.vehicle.vehicleModel.facts) }, site, {
+      inspectionStands: inspection?.stands ?? false,
+      crankTorqueNm: askedTorqueNm(forecast),
+    }),
   });
   const findings = sheetFindings(checked);
   return {
@@ -94,6 +102,25 @@ export async function readBuildSheet(
     partsBy: addDays(today, checked.ledger.leadDays),
     package: catalogue.packages.find(({ code }) => code === row.packageCode) ?? null,
     inspection,
+    forecast,
+    forecastVehicle,
+  };
+}
+
+async function readForecastVehicle(
+  tx: Transaction,
+  { vehicle }: NonNullable<Awaited<ReturnType<typeof readBuild>>>,
+  { timeZone, designAmbientC }: Site,
+): Promise<ForecastVehicle> {
+  const { fuelKind, fuelOctane, vehicleModel } = vehicle;
+  return {
+    fuelKind,
+    fuelOctane,
+    modelName: vehicleModel.name,
+    modelFigures: vehicleModel.figures,
+    measured: await measuredBaseline(tx, vehicle.id, timeZone),
+    designAmbientC,
+    given: {},
   };
 }
 

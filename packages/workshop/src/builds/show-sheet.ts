@@ -30,7 +30,7 @@ export const showSheet = query({
 export type ShownSheet = ReturnType<typeof shown>;
 
 function shown(sheet: BuildSheet) {
-  const { catalogue, checked: _, site, ...rest } = sheet;
+  const { catalogue, checked: _, forecastVehicle: __, site, ...rest } = sheet;
   return {
     ...rest,
     site: { name: site.name, timeZone: site.timeZone, currency: site.currency },

@@ -11,11 +11,14 @@ export type VehicleForRules = {
   readonly modelFacts: Readonly<Record<string, number>>;
 };
 
-/** The facts of a model together with those of this very vehicle, its place and its inspection. */
+/**
+ * The facts of a model together with those of this very vehicle, its place, its inspection and its forecast: the
+ * torque at the crank is what the chosen items would make if no controller held it, 0 where none changes it.
+ */
 export function factsOf(
   vehicle: VehicleForRules,
   place: { readonly designAmbientC: number },
-  inspectionStands: boolean,
+  build: { readonly inspectionStands: boolean; readonly crankTorqueNm: number },
 ): Facts {
   return {
     ...vehicle.modelFacts,
@@ -25,6 +28,7 @@ export function factsOf(
     e85SoldNearby: vehicle.fuelKind === "e85" ? 1 : 0,
     trailerGtmKg: vehicle.trailerGtmKg ?? 0,
     designAmbientC: place.designAmbientC,
-    inspectionPassed: inspectionStands ? 1 : 0,
+    inspectionPassed: build.inspectionStands ? 1 : 0,
+    crankTorqueNm: build.crankTorqueNm,
   };
 }

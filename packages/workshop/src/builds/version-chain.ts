@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
+import { askedTorqueNm, forecastOfItems } from "../engineering/forecast-of-items";
 import { readSelection } from "../quotes/stored-selection";
 import { refuseBuild } from "./build-refusals";
 import { capacitiesOf, checkBuild, readBuildSheet } from "./read-build-sheet";
@@ -25,13 +26,14 @@ export const versionChain = query({
     });
     const sheet = version && (await readBuildSheet(tx, version.quote.buildId, now));
     if (!version || !sheet) return refuseBuild("build-not-found");
-    const { catalogue, site, vehicle, checked } = sheet;
+    const { catalogue, site, vehicle, checked, forecastVehicle } = sheet;
     const known = new Set(catalogue.items.map(({ code }) => code));
     const sold = readSelection(version.selection).items.filter(({ code }) => known.has(code));
+    const codes = new Set(sold.map(({ code }) => code));
+    const crankTorqueNm = askedTorqueNm(forecastOfItems(forecastVehicle, catalogue.items, codes));
+    const facts = { ...checked.facts, crankTorqueNm };
     return ok({
-      capacities: capacitiesOf(
-        checkBuild(catalogue, site, sold, { modelCode: vehicle.modelCode, facts: checked.facts }),
-      ),
+      capacities: capacitiesOf(checkBuild(catalogue, site, sold, { modelCode: vehicle.modelCode, facts })),
     });
   },
 });

@@ -23,6 +23,7 @@ import { releaseVerdict } from "../dyno/release-verdict";
 import { showDyno } from "../dyno/show-dyno";
 import { showJobDyno } from "../dyno/show-job";
 import { showVehicleDyno } from "../dyno/show-vehicle";
+import { showForecast } from "../engineering/show-forecast";
 import { keepPhoto } from "../files/keep-photo";
 import { findEverything } from "../find/find-everything";
 import { checkIn, readCheckIn } from "../floor/check-in";
@@ -103,6 +104,7 @@ export const allUseCases = [
   showDyno,
   showJobDyno,
   showVehicleDyno,
+  showForecast,
   whoAmI,
   signOutEverywhere,
   changePassword,

@@ -7,6 +7,8 @@ import { readCatalogue } from "../builds/read-catalogue";
 import { storedFacts } from "../builds/stored-catalogue";
 import { factsOf } from "../builds/vehicle-facts";
 import { readSite, type Site } from "../core/site";
+import { askedTorqueNm, type ForecastVehicle, forecastOfItems } from "../engineering/forecast-of-items";
+import type { MeasuredBaseline } from "../engineering/power-baseline";
 import { selectionOf } from "./accepted-selection";
 import type { GateJob } from "./gate-job";
 import { type GatePoint, gatePoint } from "./gate-point";
@@ -27,10 +29,14 @@ const inspectionFact = "inspectionPassed";
 export function prerequisitePoints(
   { catalogue, site }: GateCatalogue,
   job: GateJob,
-  inspectionStands: boolean,
+  stands: { readonly inspection: boolean; readonly baseline: MeasuredBaseline | null },
 ): readonly GatePoint[] {
   const codes = selectionOf(job.version.selection).map(({ code }) => code);
-  const facts = gateFacts(job, site, inspectionStands);
+  const forecast = forecastOfItems(gateVehicle(job, site, stands.baseline), catalogue.items, new Set(codes));
+  const facts = gateFacts(job, site, {
+    inspectionStands: stands.inspection,
+    crankTorqueNm: askedTorqueNm(forecast),
+  });
   const model = prerequisiteModel(catalogue, site, job.vehicle.vehicleModel.code, facts);
   const { findings } = checkPrerequisites(model, codes, facts);
   const situation = { catalogue, chosen: new Set(codes), facts };
@@ -63,7 +69,7 @@ export function prerequisitePoints(
 export function asksForInspection({ catalogue, site }: GateCatalogue, job: GateJob): boolean {
   const codes = selectionOf(job.version.selection).map(({ code }) => code);
   const modelCode = job.vehicle.vehicleModel.code;
-  const facts = gateFacts(job, site, false);
+  const facts = gateFacts(job, site, { inspectionStands: false, crankTorqueNm: 0 });
   return rulesFor(catalogue, modelCode).some((rule) => {
     if (rule.kind !== "needs" || !namedFacts(rule.then).includes(inspectionFact)) return false;
     // Having it on the quote is not having it done: without the item, does the rule speak?
@@ -90,8 +96,25 @@ function failsAlone(
   return !checkPrerequisites(model, codes, facts).ok;
 }
 
-function gateFacts(job: GateJob, site: Site, inspectionStands: boolean) {
+function gateFacts(job: GateJob, site: Site, build: Parameters<typeof factsOf>[2]) {
   const { vehicle } = job;
   const modelFacts = storedFacts.parse(vehicle.vehicleModel.facts);
-  return factsOf({ ...vehicle, modelFacts }, site, inspectionStands);
+  return factsOf({ ...vehicle, modelFacts }, site, build);
+}
+
+function gateVehicle(
+  { vehicle }: GateJob,
+  { designAmbientC }: Site,
+  measured: MeasuredBaseline | null,
+): ForecastVehicle {
+  const { fuelKind, fuelOctane, vehicleModel } = vehicle;
+  return {
+    fuelKind,
+    fuelOctane,
+    modelName: vehicleModel.name,
+    modelFigures: vehicleModel.figures,
+    measured,
+    designAmbientC,
+    given: {},
+  };
 }

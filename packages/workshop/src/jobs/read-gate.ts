@@ -1,6 +1,7 @@
 import type { Transaction } from "@buildproof/database";
 import { inspectionStands } from "../builds/inspection-limits";
 import { dateInZone, isoDateOf } from "../core/site-date";
+import { measuredBaseline } from "../engineering/measured-baseline";
 import { obligationsOf } from "../paperwork/lay-out-obligations";
 import { quoteMoney } from "../quotes/quote-money";
 import { kitListOf, selectionOf } from "./accepted-selection";
@@ -35,7 +36,10 @@ export async function readGate(
     depositPoint(money),
     inspectionPoint(inspection, job, startsOn, asksForInspection(shared, job)),
     ...(baseline ? [baseline] : []),
-    ...prerequisitePoints(shared, job, stands),
+    ...prerequisitePoints(shared, job, {
+      inspection: stands,
+      baseline: await measuredBaseline(tx, job.vehicleId, timeZone),
+    }),
     goodsPoint(job, timeZone, kit.length),
     compliancePoint(job, asked),
     resourcesPoint(job, when.now, timeZone),

@@ -1,0 +1,67 @@
+import { type BuildForecast, buildForecast, missing } from "./build-forecast";
+import type { MeasuredBaseline } from "./power-baseline";
+import type { FuelBought } from "./power-change";
+import { itemFigures, modelFigures } from "./stored-figures";
+import type { GivenFigures } from "./used-assumptions";
+
+/** Of a vehicle and its place, what a forecast needs beside the items. */
+export type ForecastVehicle = FuelBought & {
+  readonly modelName: string;
+  /** As they lie in the database. */
+  readonly modelFigures: unknown;
+  readonly measured: MeasuredBaseline | null;
+  readonly designAmbientC: number;
+  readonly given: GivenFigures;
+};
+
+type StoredItem = { readonly code: string; readonly name: string; readonly figures: unknown };
+
+/** The forecast for a vehicle with some items of the catalogue. */
+export function forecastOfItems(
+  vehicle: ForecastVehicle,
+  items: readonly StoredItem[],
+  codes: ReadonlySet<string>,
+): BuildForecast {
+  const model = modelFigures.safeParse(vehicle.modelFigures);
+  if (!model.success) {
+    const at = String(model.error.issues[0]?.path[0] ?? "engine");
+    return missing(`the catalogue lacks ${whatIs(at)} of the ${vehicle.modelName}; the owner can add it`);
+  }
+  const chosen = [];
+  for (const { code, name, figures } of items) {
+    if (!codes.has(code)) continue;
+    const parsed = itemFigures.safeParse(figures);
+    if (!parsed.success)
+      return missing(`the figures of ${name} in the catalogue cannot be read; the owner can mend them`);
+    chosen.push({ code, name, figures: parsed.data });
+  }
+  const { fuelKind, fuelOctane, measured, designAmbientC, given } = vehicle;
+  return buildForecast({
+    model: model.data,
+    chosen,
+    bought: { fuelKind, fuelOctane },
+    measured,
+    designAmbientC,
+    given,
+  });
+}
+
+/** The torque that the rules judge: what gearbox and clutch would have to bear if no controller held it; else 0. */
+export function askedTorqueNm(forecast: BuildForecast): number {
+  return forecast.kind === "forecast" ? Math.round(forecast.askedOfGearbox.torqueNm) : 0;
+}
+
+const words: Readonly<Record<string, string>> = {
+  displacementL: "the displacement",
+  compressionRatio: "the compression ratio",
+  injection: "the kind of injection",
+  fuelKind: "the fuel",
+  engine: "the rated curve and the filling",
+  air: "the pressure drop of the intake",
+  fuel: "the stages of the fuel system",
+  caps: "the torque limits",
+};
+
+function whatIs(key: string): string {
+  return words[key] ?? "the figures";
+}

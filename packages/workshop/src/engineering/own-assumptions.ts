@@ -1,0 +1,20 @@
+import type { ForecastAssumptions } from "@buildproof/engineering";
+
+/**
+ * What the build sheet assumes beyond the forecast itself: usual figure, least, most.
+ *
+ * @source  Consumption: the range of boosted, rich engines in the reference notes, 310 to 380 g/kWh. Enrichment of a
+ *          held load: common practice, no source.
+ */
+export const ownAssumptions = {
+  /** Of petrol at full load under boost; other fuels by their heat. */
+  boostedBsfcGPerKwh: [345, 200, 600],
+  /** How much richer a load of 60 to 90 s is run than a sweep, as lambda. */
+  sustainedEnrichment: [0.04, 0, 0.15],
+} as const;
+
+export type OwnAssumptionName = keyof typeof ownAssumptions;
+export type OwnAssumptions = Readonly<Record<OwnAssumptionName, number>>;
+
+/** Every figure that a forecast on the build sheet assumes. */
+export type AssumptionName = keyof ForecastAssumptions | OwnAssumptionName;

@@ -1,0 +1,94 @@
+import type { ForecastQuestion, FuelStage } from "@buildproof/engineering";
+import type { ItemFigures, ModelFigures, StoredCap } from "./stored-figures";
+
+export type Assumed = NonNullable<ForecastQuestion["assumptions"]>;
+
+export type ChosenFigures = { readonly code: string; readonly name: string; readonly figures: ItemFigures };
+
+/** What the customer buys. */
+export type FuelBought = {
+  readonly fuelKind: "petrol" | "e10" | "e85" | "diesel";
+  /** Research octane number; null where it is not known. */
+  readonly fuelOctane: number | null;
+};
+
+/** What the chosen items make of the engine. */
+export type PowerChange = {
+  readonly blower: NonNullable<ItemFigures["blower"]> | null;
+  readonly calibration: NonNullable<ItemFigures["calibration"]> | null;
+  readonly chargeCooler: NonNullable<ItemFigures["chargeCooler"]> | null;
+  readonly fuel: ForecastQuestion["fuel"];
+  readonly injection: ForecastQuestion["injection"];
+  readonly stages: readonly FuelStage[];
+  /** Those that hold in the gear of the dyno, and those of other gears. */
+  readonly caps: readonly StoredCap[];
+  /** What model and items make of the usual assumptions. */
+  readonly assume: Assumed;
+};
+
+const fuelNames = { petrol: "petrol", e10: "E10", e85: "E85", diesel: "diesel" } as const;
+
+/** The engine with the chosen items; of two of a kind the later one holds. */
+export function powerChange(
+  model: ModelFigures,
+  chosen: readonly ChosenFigures[],
+  bought: FuelBought,
+): PowerChange {
+  const figures = chosen.map((each) => each.figures);
+  const burns = figures.flatMap((each) => each.burns ?? []);
+  const added = figures.flatMap(({ fuelStages: stages }) => stages ?? []);
+  const fuel = burns.findLast((each) => each.fuel)?.fuel ?? fuelNames[bought.fuelKind];
+  return {
+    blower: figures.flatMap(({ blower }) => blower ?? []).at(-1) ?? null,
+    calibration: figures.flatMap(({ calibration }) => calibration ?? []).at(-1) ?? null,
+    chargeCooler: coolerOf(chosen),
+    fuel,
+    injection:
+      model.injection === "direct" && added.some(({ kind }) => kind === "port-injectors")
+        ? "port-direct"
+        : model.injection,
+    stages: fuelStages(model.fuel.stages, added),
+    caps: capsOf(
+      model.caps,
+      figures.flatMap(({ caps }) => caps ?? []),
+    ),
+    assume: {
+      ...model.engine.assume,
+      ...octane(fuel, bought, burns),
+      ...Object.assign({}, ...figures.map(({ assume }) => assume)),
+    },
+  };
+}
+
+/** The best cooler that is complete. */
+function coolerOf(chosen: readonly ChosenFigures[]): PowerChange["chargeCooler"] {
+  const codes = new Set(chosen.map(({ code }) => code));
+  const coolers = chosen.flatMap(({ figures: { chargeCooler } }) =>
+    chargeCooler && (chargeCooler.needs === undefined || codes.has(chargeCooler.needs)) ? [chargeCooler] : [],
+  );
+  return coolers.toSorted((a, b) => a.effectiveness - b.effectiveness).at(-1) ?? null;
+}
+
+function fuelStages(standard: readonly FuelStage[], added: readonly FuelStage[]): readonly FuelStage[] {
+  const byKind = new Map([...standard, ...added].map((stage) => [stage.kind, stage]));
+  return [...byKind.values()];
+}
+
+function capsOf(standard: readonly StoredCap[], added: readonly StoredCap[]): readonly StoredCap[] {
+  const byId = new Map([...standard, ...added].map((cap) => [cap.id, cap]));
+  return [...byId.values()];
+}
+
+/** A map for poorer fuel holds the engine to it, whatever is in the tank. */
+function octane(
+  fuel: PowerChange["fuel"],
+  { fuelOctane }: FuelBought,
+  burns: readonly NonNullable<ItemFigures["burns"]>[],
+): { readonly octaneNumber?: number } {
+  if (fuel === "diesel" || fuel === "E85") return {};
+  const numbers = [
+    ...burns.flatMap(({ octaneNumber }) => octaneNumber ?? []),
+    ...(fuelOctane ? [fuelOctane] : []),
+  ];
+  return numbers.length > 0 ? { octaneNumber: Math.min(...numbers) } : {};
+}

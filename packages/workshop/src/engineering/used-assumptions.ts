@@ -1,0 +1,123 @@
+import {
+  assumptionNames,
+  type Forecast,
+  type ForecastAssumptions,
+  type ForecastQuestion,
+  forecastAssumptions,
+} from "@buildproof/engineering";
+import { assumptionWords } from "./assumption-words";
+import {
+  type AssumptionName,
+  type OwnAssumptionName,
+  type OwnAssumptions,
+  ownAssumptions,
+} from "./own-assumptions";
+import type { PowerChange } from "./power-change";
+
+/** Assumptions changed on a build, by name. */
+export type GivenFigures = Readonly<Partial<Record<AssumptionName, number>>>;
+
+/** One assumption as a forecast used it. */
+export type UsedAssumption = {
+  readonly name: AssumptionName;
+  readonly label: string;
+  readonly unit: string;
+  readonly group: string;
+  /** The trade's figure, or that of the model and the chosen items. */
+  readonly usual: number;
+  readonly least: number;
+  readonly most: number;
+  readonly used: number;
+  readonly isChanged: boolean;
+};
+export type UsedAssumptions = readonly UsedAssumption[];
+
+// The keys of a constant table are its names.
+const ownNames = Object.keys(ownAssumptions) as readonly OwnAssumptionName[];
+
+/** Every assumption that there is, for checking what is typed. */
+export const allAssumptionNames: readonly AssumptionName[] = [...assumptionNames, ...ownNames];
+
+export function rangeOf(name: AssumptionName): readonly [usual: number, least: number, most: number] {
+  return { ...forecastAssumptions, ...ownAssumptions }[name];
+}
+
+/** Those of the forecast, and those that the sheet adds. */
+export function splitAssumptions(given: GivenFigures): {
+  readonly engine: Partial<ForecastAssumptions>;
+  readonly own: OwnAssumptions;
+} {
+  const engine: Partial<Record<keyof ForecastAssumptions, number>> = {};
+  for (const name of assumptionNames) {
+    const value = given[name];
+    if (value !== undefined) engine[name] = value;
+  }
+  return {
+    engine,
+    own: {
+      boostedBsfcGPerKwh: given.boostedBsfcGPerKwh ?? ownAssumptions.boostedBsfcGPerKwh[0],
+      sustainedEnrichment: given.sustainedEnrichment ?? ownAssumptions.sustainedEnrichment[0],
+    },
+  };
+}
+
+type Used = {
+  readonly question: ForecastQuestion;
+  readonly change: PowerChange;
+  readonly given: GivenFigures;
+  readonly engine: Forecast["assumptions"];
+};
+
+/** The assumptions that this forecast turns on, as used. */
+export function usedAssumptions({ question, change, given, engine }: Used): UsedAssumptions {
+  const own = splitAssumptions(given).own;
+  const figures: Readonly<Record<AssumptionName, number>> = { ...engine, ...own };
+  return allAssumptionNames
+    .filter((name) => concerns(name, question))
+    .map((name) => {
+      const [trade, least, most] = rangeOf(name);
+      const isChanged = given[name] !== undefined;
+      const usual =
+        name in change.assume ? (change.assume[name as keyof ForecastAssumptions] ?? trade) : trade;
+      return {
+        name,
+        ...assumptionWords[name],
+        usual: isChanged ? usual : figures[name],
+        least,
+        most,
+        used: figures[name],
+        isChanged,
+      };
+    });
+}
+
+const dieselOnly: ReadonlySet<AssumptionName> = new Set<AssumptionName>([
+  "mechanicalEfficiency",
+  "dieselLambda",
+  "dieselLambdaBand",
+  "dieselExhaustC",
+  "dieselExhaustBandC",
+  "dieselChargeC",
+  "dieselRichLoss",
+  "dieselBsfcGPerKwh",
+  "dieselAirExponent",
+  "referenceTempC",
+  "referencePressureKPa",
+]);
+const everywhere: ReadonlySet<AssumptionName> = new Set<AssumptionName>([
+  "meshEfficiency",
+  "meshBand",
+  "dragKwAt6000",
+  "dragBandKw",
+]);
+
+/** Whether a figure has any say in this forecast. */
+function concerns(name: AssumptionName, { baseline, fuel, injection, blower }: ForecastQuestion): boolean {
+  if (everywhere.has(name)) return true;
+  if (name === "tyreEfficiency") return false;
+  if (name === "measuredBandShare") return baseline.at !== "crank";
+  if (name === "ratedBandShare") return baseline.at === "crank";
+  if (name === "ethanolRetardDeg") return fuel === "E85";
+  if (name === "portInjectionRetardDeg") return injection === "port";
+  return dieselOnly.has(name) === !blower;
+}

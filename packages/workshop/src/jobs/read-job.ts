@@ -5,7 +5,7 @@ import { ok } from "../core/result";
 import { isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
 import { clockEntries } from "../floor/clock-entries";
-import { holdsBack, type ObligationState } from "../paperwork/obligation-states";
+import type { ObligationState } from "../paperwork/obligation-states";
 import { readStanding } from "../paperwork/settle-job";
 import { workOf } from "../planning-desk/block-load";
 import { resourceChoices } from "../planning-desk/resource-choices";
@@ -111,9 +111,8 @@ function stopOf({ stoppedAt, stoppedBecause, resumedAt, resumedBecause }: GateJo
     : null;
 }
 
-function obligationLine(state: ObligationState) {
-  const { id, title, met, sentence, safety } = state;
-  return { id, title, met, sentence, safety, holds: holdsBack(state) };
+function obligationLine({ id, title, standing, sentence }: ObligationState) {
+  return { id, title, standing, sentence };
 }
 
 async function paymentsOf(tx: Transaction, quoteId: string) {

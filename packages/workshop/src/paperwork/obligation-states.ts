@@ -4,6 +4,9 @@ import { type JobRecords, type RecordStanding, recordStanding } from "./job-reco
 /** Met at the keys, by the day that is agreed on the hand-over form. */
 export const followUpCode = "re-torque-booked";
 
+/** Met, holding the vehicle back (for safety or not), due at the keys, or for the desk to confirm. */
+export type ObligationStanding = "met" | "open-safety" | "open" | "at-the-keys" | "to-confirm";
+
 export type ObligationState = {
   readonly id: string;
   readonly code: string;
@@ -15,6 +18,7 @@ export type ObligationState = {
   readonly safety: boolean;
   readonly blocksHandOver: boolean;
   readonly met: boolean;
+  readonly standing: ObligationStanding;
   /** Whether a file meets it; else the job's own record does, or the day agreed at the keys. */
   readonly attachable: boolean;
   /** How it stands. */
@@ -46,11 +50,24 @@ export async function obligationStates(
     // No file stands in for a torque that is not on the card.
     const met = record ? record.met : evidence.length > 0;
     const attachable = isAttachable(row.code, records);
-    return { ...row, met, attachable, record, evidence, sentence: sentenceOf(row, evidence, record) };
+    const standing = met ? "met" : standingWhileOpen(row);
+    const sentence = sentenceOf(row, evidence, record);
+    return { ...row, met, standing, attachable, record, evidence, sentence };
   });
 }
 
-type Row = { readonly code: string; readonly evidenceKind: string; readonly blocksHandOver: boolean };
+type Row = {
+  readonly code: string;
+  readonly evidenceKind: string;
+  readonly safety: boolean;
+  readonly blocksHandOver: boolean;
+};
+
+function standingWhileOpen({ code, safety, blocksHandOver }: Row): ObligationStanding {
+  if (code === followUpCode) return "at-the-keys";
+  if (safety) return "open-safety";
+  return blocksHandOver ? "open" : "to-confirm";
+}
 
 function sentenceOf(
   row: Row,
@@ -74,6 +91,6 @@ export function isAttachable(code: string, records: JobRecords): boolean {
 }
 
 /** Whether an obligation holds the vehicle back now. */
-export function holdsBack(state: ObligationState): boolean {
-  return !state.met && (state.safety || state.blocksHandOver) && state.code !== followUpCode;
+export function holdsBack({ standing }: Pick<ObligationState, "standing">): boolean {
+  return standing === "open" || standing === "open-safety";
 }

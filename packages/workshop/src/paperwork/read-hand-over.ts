@@ -6,7 +6,7 @@ import { dateInZone, isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
 import { jobStatusWords } from "../jobs/job-states";
 import { quoteMoney } from "../quotes/quote-money";
-import { followUpCode } from "./obligation-states";
+import { followUpCode, holdsBack } from "./obligation-states";
 import { refuse } from "./paperwork-refusals";
 import { readStanding } from "./settle-job";
 
@@ -43,6 +43,7 @@ export const readHandOver = query({
       cautions: job.version.cautions,
       money: await quoteMoney(tx, job.quoteId, job.version),
       obligations: standing.obligations,
+      holding: standing.obligations.filter(holdsBack).length,
       notLaidOut: standing.notLaidOut,
       points: standing.points,
       asksFollowUp: standing.obligations.some(({ code, met }) => code === followUpCode && !met),

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { Moment } from "@/design/moment";
 import { Money } from "@/design/money";
 import { Section, SheetRow } from "@/design/sheet";
+import { type ShownObligation, standingWords } from "@/features/paperwork/standing-words";
 import { dayText } from "@/features/plan/local-text";
 import { SettleFault } from "./settle-fault";
 
@@ -58,13 +59,7 @@ export function MoneySection({ money, payments, quoteHref }: MoneySectionProps) 
 }
 
 interface JobObligationsProps {
-  readonly obligations: readonly {
-    readonly id: string;
-    readonly title: string;
-    readonly met: boolean;
-    readonly holds: boolean;
-    readonly sentence: string;
-  }[];
+  readonly obligations: readonly Pick<ShownObligation, "id" | "title" | "standing" | "sentence">[];
   readonly href: string;
 }
 
@@ -76,10 +71,10 @@ export function JobObligations({ obligations, href }: JobObligationsProps) {
         <p>None is laid out.</p>
       ) : (
         <ul className="sentences" aria-label="Obligations">
-          {obligations.map(({ id, title, met, holds, sentence }) => (
+          {obligations.map(({ id, title, standing, sentence }) => (
             <li key={id} className="sentence">
               <div>
-                <strong>{met ? "Met:" : holds ? "Open:" : "To confirm:"}</strong> {title}
+                <strong>{standingWords[standing]}</strong> {title}
                 <span className="sentence-note">{sentence}</span>
               </div>
             </li>

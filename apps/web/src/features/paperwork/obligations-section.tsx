@@ -6,32 +6,13 @@ import { Moment } from "@/design/moment";
 import { Section } from "@/design/sheet";
 import { layOutAction } from "./actions";
 import { AttachEvidence } from "./attach-evidence";
-
-interface ObligationLine {
-  readonly id: string;
-  readonly title: string;
-  readonly because: string;
-  readonly source: string;
-  readonly evidenceKind: string;
-  readonly signatory: string;
-  readonly safety: boolean;
-  readonly blocksHandOver: boolean;
-  readonly met: boolean;
-  readonly attachable: boolean;
-  readonly sentence: string;
-  readonly evidence: readonly {
-    readonly id: string;
-    readonly sha256: string;
-    readonly name: string;
-    readonly note: string;
-    readonly signatoryName: string;
-    readonly at: Date;
-  }[];
-}
+import { type ShownObligation, standingWords } from "./standing-words";
 
 interface ObligationsSectionProps {
   readonly jobId: string;
-  readonly obligations: readonly ObligationLine[];
+  readonly obligations: readonly ShownObligation[];
+  /** How many of them hold the vehicle back. */
+  readonly holding: number;
   readonly notLaidOut: number;
   readonly timeZone: string;
   readonly mayAttach: boolean;
@@ -39,12 +20,9 @@ interface ObligationsSectionProps {
 
 /** What promises, safety and law ask of this job, each with its evidence. */
 export function ObligationsSection(props: ObligationsSectionProps) {
-  const { jobId, obligations, notLaidOut, timeZone, mayAttach } = props;
-  const open = obligations.filter(
-    ({ met, blocksHandOver, safety }) => !met && (blocksHandOver || safety),
-  ).length;
+  const { jobId, obligations, holding, notLaidOut, timeZone, mayAttach } = props;
   return (
-    <Section title="Obligations" aside={<span className="fine">{holdWords(open)}</span>}>
+    <Section title="Obligations" aside={<span className="fine">{holdWords(holding)}</span>}>
       {obligations.length === 0 ? (
         <EmptyState sentence="No obligation is laid out for this job." />
       ) : (
@@ -72,18 +50,18 @@ export function ObligationsSection(props: ObligationsSectionProps) {
 }
 
 interface LineProps {
-  readonly obligation: ObligationLine;
+  readonly obligation: ShownObligation;
   readonly timeZone: string;
   readonly mayAttach: boolean;
 }
 
 function Line({ obligation, timeZone, mayAttach }: LineProps) {
-  const { id, title, because, source, evidenceKind, signatory, sentence, evidence, met } = obligation;
-  const holds = !met && (obligation.blocksHandOver || obligation.safety);
+  const { id, title, because, source, evidenceKind, signatory, sentence, evidence, standing } = obligation;
+  const holds = standing === "open" || standing === "open-safety";
   return (
     <li className="sentence" data-weight={holds ? "blocks" : "ordinary"}>
       <div>
-        <strong>{standingWords(obligation)}</strong> {title}
+        <strong>{standingWords[standing]}</strong> {title}
         <span className="sentence-note">{sentence}</span>
         {evidence.length > 0 && (
           <ul className="obligation-evidence">
@@ -108,12 +86,6 @@ function Line({ obligation, timeZone, mayAttach }: LineProps) {
       )}
     </li>
   );
-}
-
-function standingWords({ met, safety, blocksHandOver }: ObligationLine): string {
-  if (met) return "Met:";
-  if (safety) return "Open, safety:";
-  return blocksHandOver ? "Open:" : "To confirm:";
 }
 
 function holdWords(open: number): string {

@@ -50,6 +50,7 @@ export default async function HandOverPage({ params }: { readonly params: Promis
         <ObligationsSection
           jobId={job.id}
           obligations={job.obligations}
+          holding={job.holding}
           notLaidOut={job.notLaidOut}
           timeZone={timeZone}
           mayAttach={may.attach && !handOver}

@@ -2,6 +2,7 @@
 
 import { ComboBox as AriaComboBox, Button, Input, Popover } from "react-aria-components";
 import { Chevron } from "./chevron";
+import { useDensity } from "./density";
 import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 import { OptionList } from "./option-list";
@@ -21,6 +22,7 @@ export function ComboBox(props: ComboBoxProps) {
   const { label, help, options, defaultValue, onChange, placeholder, allowsOther = false, ...rest } = props;
   const typed = useTypedValue(props.name, defaultValue);
   const refused = useRefused(props.name);
+  const density = useDensity();
   const isListed = options.some((option) => option.id === typed);
   return (
     <AriaComboBox
@@ -42,7 +44,7 @@ export function ComboBox(props: ComboBoxProps) {
         </Button>
       </div>
       <FieldNotes name={props.name} help={help} />
-      <Popover className="popover">
+      <Popover className="popover" data-density={density}>
         {options.length === 0 ? (
           <p className="options-head">Nothing to choose from yet.</p>
         ) : (

@@ -15,6 +15,7 @@ import {
   Popover,
 } from "react-aria-components";
 import { Chevron } from "./chevron";
+import { useDensity } from "./density";
 import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 
@@ -42,6 +43,7 @@ export function DateField(props: DateFieldProps) {
   const { label, help, defaultValue, earliest, latest, onChange, ...rest } = props;
   const typed = useTypedValue(props.name, defaultValue);
   const refused = useRefused(props.name);
+  const density = useDensity();
   return (
     <DatePicker
       {...rest}
@@ -63,7 +65,7 @@ export function DateField(props: DateFieldProps) {
         </Button>
       </Group>
       <FieldNotes name={props.name} help={help} />
-      <Popover className="popover">
+      <Popover className="popover" data-density={density}>
         <Dialog className="calendar">
           <MonthGrid />
         </Dialog>

@@ -3,6 +3,7 @@
 import type { ReactNode } from "react";
 import { Dialog as AriaDialog, DialogTrigger, Heading, Modal, ModalOverlay } from "react-aria-components";
 import { Button } from "./button";
+import { useDensity } from "./density";
 
 interface DialogProps {
   readonly title: string;
@@ -35,9 +36,10 @@ export function Dialog(props: DialogProps) {
 
 function DialogPaper(props: Omit<DialogProps, "trigger">) {
   const { title, children, size = "ordinary", isAlert = false, ...held } = props;
+  const density = useDensity();
   return (
     <ModalOverlay {...held} className="dialog-veil" isDismissable={!isAlert}>
-      <Modal className="dialog-paper" data-size={size}>
+      <Modal className="dialog-paper" data-size={size} data-density={density}>
         <AriaDialog className="dialog" role={isAlert ? "alertdialog" : "dialog"}>
           {({ close }) => (
             <>

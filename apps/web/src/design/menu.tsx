@@ -3,6 +3,7 @@
 import { Menu as AriaMenu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 import { Button, type ButtonVariant } from "./button";
 import { Chevron } from "./chevron";
+import { useDensity } from "./density";
 
 export interface MenuEntry {
   readonly id: string;
@@ -22,13 +23,14 @@ interface MenuProps {
 
 /** Lesser things that can be done here. */
 export function Menu({ label, entries, onAction, variant = "quiet" }: MenuProps) {
+  const density = useDensity();
   return (
     <MenuTrigger>
       <Button variant={variant}>
         {label}
         <Chevron />
       </Button>
-      <Popover className="popover" placement="bottom end">
+      <Popover className="popover" placement="bottom end" data-density={density}>
         <AriaMenu className="options" onAction={(key) => onAction?.(String(key))}>
           {entries.map((entry) => (
             <MenuItem

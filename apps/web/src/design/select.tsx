@@ -2,6 +2,7 @@
 
 import { Select as AriaSelect, Button, Popover, SelectValue } from "react-aria-components";
 import { Chevron } from "./chevron";
+import { useDensity } from "./density";
 import { FieldLabel, FieldNotes, type FieldProps, useRefused } from "./field-parts";
 import { useTypedValue } from "./forms/form-context";
 import { OptionList } from "./option-list";
@@ -20,6 +21,7 @@ export function Select(props: SelectProps) {
   const { label, help, options, defaultValue, value, onChange, placeholder = "Choose", ...rest } = props;
   const typed = useTypedValue(props.name, defaultValue);
   const refused = useRefused(props.name);
+  const density = useDensity();
   const chosen = value === undefined ? { defaultValue: typed ?? null } : { value };
   return (
     <AriaSelect
@@ -38,7 +40,7 @@ export function Select(props: SelectProps) {
         </Button>
       </div>
       <FieldNotes name={props.name} help={help} />
-      <Popover className="popover">
+      <Popover className="popover" data-density={density}>
         <OptionList options={options} />
       </Popover>
     </AriaSelect>

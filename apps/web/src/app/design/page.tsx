@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { Button } from "@/design/button";
+import { Density } from "@/design/density";
 import { Chain } from "@/design/plots/chain";
 import { CurveOverlay } from "@/design/plots/curve-overlay";
 import { DotStrip } from "@/design/plots/dot-strip";
@@ -23,7 +24,7 @@ export default async function DesignPage(props: { readonly searchParams: Promise
   if (process.env.NODE_ENV === "production") notFound();
   const { density } = await props.searchParams;
   return (
-    <div data-density={density === "floor" ? "floor" : "desk"}>
+    <Density of={density === "floor" ? "floor" : "desk"}>
       <WorkshopShell
         workshopName="Saltbush Dyno & Driveline"
         person={{ name: "Kim Tran", roles: ["desk", "manager", "owner"] }}
@@ -122,6 +123,6 @@ export default async function DesignPage(props: { readonly searchParams: Promise
           </Columns>
         </Page>
       </WorkshopShell>
-    </div>
+    </Density>
   );
 }

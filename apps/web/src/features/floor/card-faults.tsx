@@ -45,19 +45,17 @@ function SettleFault({ fault }: { readonly fault: FaultView }) {
   return (
     <Dialog title="Settle the fault" trigger={<Button>Settle</Button>}>
       {(close) => (
-        <div data-density="floor">
-          <ActionForm action={clearFaultAction} label="Settle the fault" onSaved={close}>
-            <p>{fault.sentence}</p>
-            <input type="hidden" name="faultId" value={fault.id} readOnly />
-            <TextField
-              label="How it was settled"
-              name="because"
-              lines={3}
-              help="Recorded with your name: put right, or told to the customer and left, and when."
-            />
-            <SubmitButton>Settle it</SubmitButton>
-          </ActionForm>
-        </div>
+        <ActionForm action={clearFaultAction} label="Settle the fault" onSaved={close}>
+          <p>{fault.sentence}</p>
+          <input type="hidden" name="faultId" value={fault.id} readOnly />
+          <TextField
+            label="How it was settled"
+            name="because"
+            lines={3}
+            help="Recorded with your name: put right, or told to the customer and left, and when."
+          />
+          <SubmitButton>Settle it</SubmitButton>
+        </ActionForm>
       )}
     </Dialog>
   );

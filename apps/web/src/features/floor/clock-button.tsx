@@ -43,7 +43,7 @@ export function ClockButton({ card, press }: ClockButtonProps) {
         onOpenChange={(open) => !open && setAsks(null)}
         isAlert
       >
-        <div className="form" data-density="floor">
+        <div className="form">
           <p>{asks}</p>
           <div className="form-actions">
             <Button variant="primary" isPending={isPending} onPress={() => start(true)}>

@@ -66,7 +66,7 @@ function UndoDialog({ step, press }: Pick<EnteredStepProps, "step" | "press">) {
   return (
     <Dialog title="Open this step again" trigger={<Button>Undo</Button>}>
       {(close) => (
-        <div className="form" data-density="floor">
+        <div className="form">
           <p>
             What was entered stays on the record. A signature that was given after this step falls and is
             asked for again.

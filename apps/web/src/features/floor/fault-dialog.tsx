@@ -49,7 +49,6 @@ export function FaultDialog({ jobId, step, press }: FaultDialogProps) {
       {(close) => (
         <form
           className="form"
-          data-density="floor"
           aria-label="Raise a fault"
           onSubmit={(event) => {
             event.preventDefault();

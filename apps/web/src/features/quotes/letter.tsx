@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { ButtonLink } from "@/design/button";
+import { Density } from "@/design/density";
 import { momentText } from "@/design/moment-text";
 import { Money } from "@/design/money";
 import { moneyText } from "@/design/money-text";
@@ -19,51 +20,53 @@ interface LetterProps {
 export function Letter({ letter, token }: LetterProps) {
   const texts = en.letter;
   return (
-    <main id="content" data-density="floor">
-      <article className="page page-narrow">
-        <LetterHead letter={letter} />
-        <LetterAnswer letter={letter} token={token} place="above" />
-        {letter.goal && (
-          <Part title={texts.asked}>
-            <p>{letter.goal}</p>
+    <Density of="floor">
+      <main id="content">
+        <article className="page page-narrow">
+          <LetterHead letter={letter} />
+          <LetterAnswer letter={letter} token={token} place="above" />
+          {letter.goal && (
+            <Part title={texts.asked}>
+              <p>{letter.goal}</p>
+            </Part>
+          )}
+          <Part title={texts.proposed}>
+            <p>{letter.proposed}</p>
           </Part>
-        )}
-        <Part title={texts.proposed}>
-          <p>{letter.proposed}</p>
-        </Part>
-        {letter.note && (
-          <Part title={texts.note}>
-            <p className="whitespace-pre-line">{letter.note}</p>
+          {letter.note && (
+            <Part title={texts.note}>
+              <p className="whitespace-pre-line">{letter.note}</p>
+            </Part>
+          )}
+          <Outcome letter={letter} />
+          <Part title={texts.cost}>
+            <LetterCost letter={letter} />
           </Part>
-        )}
-        <Outcome letter={letter} />
-        <Part title={texts.cost}>
-          <LetterCost letter={letter} />
-        </Part>
-        <Part title={texts.when}>
-          <p>{letter.partsBy}</p>
-        </Part>
-        <Part title={texts.need}>
-          <p>
-            {texts.deposit(moneyText(letter.deposit.dueMinor, letter.currency))} {letter.deposit.covers}
-          </p>
-        </Part>
-        <ListPart title={texts.included} sentences={letter.inclusions} />
-        <ListPart title={texts.rests} sentences={letter.assumptions} />
-        <ListPart title={texts.excluded} sentences={letter.exclusions} />
-        <ListPart title={texts.careful} sentences={letter.cautions} isCaution />
-        <LetterAnswer letter={letter} token={token} place="below" />
-        <footer className="grid gap-3 border-t border-ink pt-4">
-          <p>{en.ask(letter.workshop)}</p>
-          <div className="no-print flex flex-wrap gap-3">
-            <ButtonLink href={`/q/${token}/pdf`} prefetch={false} target="_blank">
-              {texts.paper}
-            </ButtonLink>
-            <PrintButton />
-          </div>
-        </footer>
-      </article>
-    </main>
+          <Part title={texts.when}>
+            <p>{letter.partsBy}</p>
+          </Part>
+          <Part title={texts.need}>
+            <p>
+              {texts.deposit(moneyText(letter.deposit.dueMinor, letter.currency))} {letter.deposit.covers}
+            </p>
+          </Part>
+          <ListPart title={texts.included} sentences={letter.inclusions} />
+          <ListPart title={texts.rests} sentences={letter.assumptions} />
+          <ListPart title={texts.excluded} sentences={letter.exclusions} />
+          <ListPart title={texts.careful} sentences={letter.cautions} isCaution />
+          <LetterAnswer letter={letter} token={token} place="below" />
+          <footer className="grid gap-3 border-t border-ink pt-4">
+            <p>{en.ask(letter.workshop)}</p>
+            <div className="no-print flex flex-wrap gap-3">
+              <ButtonLink href={`/q/${token}/pdf`} prefetch={false} target="_blank">
+                {texts.paper}
+              </ButtonLink>
+              <PrintButton />
+            </div>
+          </footer>
+        </article>
+      </main>
+    </Density>
   );
 }
 

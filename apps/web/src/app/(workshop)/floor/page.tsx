@@ -1,6 +1,7 @@
 import { myDay } from "@buildproof/workshop";
 import type { Metadata } from "next";
 import Link from "next/link";
+import { Density } from "@/design/density";
 import { EmptyState } from "@/design/empty-state";
 import { momentText } from "@/design/moment-text";
 import { Page, Section, SheetHead } from "@/design/sheet";
@@ -25,7 +26,7 @@ export default async function FloorPage({ searchParams }: FloorPageProps) {
   const day = loaded.value;
   const { timeZone, clock } = day;
   return (
-    <div data-density="floor">
+    <Density of="floor">
       <Page>
         <SheetHead
           title={day.isOwn ? "Your day" : `${day.person.name}'s day`}
@@ -88,6 +89,6 @@ export default async function FloorPage({ searchParams }: FloorPageProps) {
           />
         </Section>
       </Page>
-    </div>
+    </Density>
   );
 }

@@ -1,5 +1,6 @@
 import { readCard } from "@buildproof/workshop";
 import type { Metadata } from "next";
+import { Density } from "@/design/density";
 import { Page } from "@/design/sheet";
 import { VersionChain } from "@/features/builds/version-chain";
 import { cardView } from "@/features/floor/card-view";
@@ -22,13 +23,13 @@ export default async function CardPage({ params, searchParams }: CardPageProps) 
   if (!loaded.ok) return <Refused refusal={loaded.refusal} />;
   const card = cardView(loaded.value);
   return (
-    <div data-density="floor">
+    <Density of="floor">
       <Page>
         <JobCard card={card} {...(step === undefined ? {} : { openAt: step })} />
         <div className="card">
           <VersionChain sold={{ jobId: card.jobId }} />
         </div>
       </Page>
-    </div>
+    </Density>
   );
 }

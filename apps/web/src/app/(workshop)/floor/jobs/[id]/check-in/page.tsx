@@ -1,5 +1,6 @@
 import { readCheckIn } from "@buildproof/workshop";
 import type { Metadata } from "next";
+import { Density } from "@/design/density";
 import { Notice } from "@/design/notice";
 import { Page, SheetHead } from "@/design/sheet";
 import { CheckInForm } from "@/features/floor/check-in-form";
@@ -16,7 +17,7 @@ export default async function CheckInPage({ params }: { readonly params: Promise
   if (!loaded.ok) return <Refused refusal={loaded.refusal} />;
   const job = loaded.value;
   return (
-    <div data-density="floor">
+    <Density of="floor">
       <Page narrow>
         <SheetHead
           title={`Check in ${job.plate}`}
@@ -39,6 +40,6 @@ export default async function CheckInPage({ params }: { readonly params: Promise
           </Notice>
         )}
       </Page>
-    </div>
+    </Density>
   );
 }

@@ -22,7 +22,7 @@ export const en = {
     everyLine: "every line",
     shared: (hours: string) =>
       `${hours} hours of shared work, such as taking the front off, are charged once.`,
-    discount: "Discount, included above",
+    discount: (tax: string) => `Discount without ${tax}, included above`,
     net: "Total without tax",
     total: (tax: string) => `Total with ${tax}`,
     when: "When",

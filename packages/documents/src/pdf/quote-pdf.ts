@@ -111,7 +111,7 @@ function writeTotals(sheet: SheetWriter, quote: QuoteDocument, money: (minor: nu
   const totals: (readonly [string, string])[] = [
     ...(quote.discountMinor === undefined || quote.discountMinor === 0
       ? []
-      : [["Discount, included above", `−${money(quote.discountMinor)}`] as const]),
+      : [[`Discount without ${quote.taxName}, included above`, `−${money(quote.discountMinor)}`] as const]),
     ["Total without tax", money(quote.netMinor)],
     [quote.taxName, money(quote.taxMinor)],
   ];

@@ -29,7 +29,7 @@ export const compareVersions = query({
     const before = quote.versions.find(({ versionNo }) => versionNo === from);
     const after = quote.versions.find(({ versionNo }) => versionNo === to);
     if (!before || !after) return refuse("version-not-found");
-    const { currency } = await quoteSite(tx);
+    const { currency, taxName } = await quoteSite(tx);
     const changes = versionDifference(before.lines.map(comparedLine), after.lines.map(comparedLine));
     return ok({
       quoteId,
@@ -37,12 +37,15 @@ export const compareVersions = query({
       currency,
       from,
       to,
-      changes: changes.map((change) => ({
-        id: idOf(change),
-        words: changeInWords(change),
-        beforeMinor: change.kind === "added" ? null : change.before.grossMinor,
-        afterMinor: change.kind === "removed" ? null : change.after.grossMinor,
-      })),
+      changes: [
+        ...changes.map((change) => ({
+          id: idOf(change),
+          words: changeInWords(change),
+          beforeMinor: change.kind === "added" ? null : change.before.grossMinor,
+          afterMinor: change.kind === "removed" ? null : change.after.grossMinor,
+        })),
+        ...wholeDiscount(before.discountMinor, after.discountMinor, taxName),
+      ],
       totals: { beforeMinor: Number(before.grossMinor), afterMinor: Number(after.grossMinor) },
     });
   },
@@ -57,8 +60,15 @@ function comparedLine(row: LineRow): ComparedLine {
     unit,
     quantity: row.quantity.toString(),
     discountPct: row.discountPct.toString(),
+    unitPriceMinor: Number(row.unitPriceMinor),
     grossMinor: Number(row.grossMinor),
   };
+}
+
+function wholeDiscount(before: bigint, after: bigint, taxName: string) {
+  if (before === after) return [];
+  const words = `Discount off the whole, without ${taxName}`;
+  return [{ id: "discount", words, beforeMinor: 0 - Number(before), afterMinor: 0 - Number(after) }];
 }
 
 function idOf(change: LineChange): string {

@@ -161,6 +161,18 @@ describe("version 2", () => {
     expect(totals.afterMinor - totals.beforeMinor).toBe(15_950);
   });
 
+  test("is told apart once by a discount off the whole, not on every line", async () => {
+    const one = await newIssued(trial);
+    const { versionId } = await trial.done("desk", makeVersion, { versionId: one.versionId });
+    const { validUntil } = (await trial.done("desk", showQuote, { quoteId: one.quoteId })).shown;
+    const terms = { versionId, revision: 1, validUntil, note: "" };
+    await trial.done("desk", editTerms, { ...terms, discount: "100.00" });
+    const { changes } = await trial.done("desk", compareVersions, { quoteId: one.quoteId, from: 1, to: 2 });
+    expect(changes).toEqual([
+      { id: "discount", words: "Discount off the whole, without GST", beforeMinor: 0, afterMinor: -10_000 },
+    ]);
+  });
+
   test("is not made twice, nor from a draft", async () => {
     const one = await newIssued(trial);
     const two = await trial.done("desk", makeVersion, { versionId: one.versionId });

@@ -8,9 +8,16 @@ const plugs: ComparedLine = {
   quantity: "1",
   unit: "each",
   discountPct: "0",
+  unitPriceMinor: 26_000,
   grossMinor: 28_600,
 };
-const pump = { ...plugs, code: "pump", description: "High-pressure pump upgrade", grossMinor: 213_400 };
+const pump = {
+  ...plugs,
+  code: "pump",
+  description: "High-pressure pump upgrade",
+  unitPriceMinor: 194_000,
+  grossMinor: 213_400,
+};
 const fitPump = {
   ...plugs,
   kind: "operation",
@@ -42,8 +49,12 @@ describe("what changed from one version to the next", () => {
     expect(versionDifference([pump], [fitPump])).toHaveLength(2);
   });
 
+  test("not a line that is cheaper only because the whole is", () => {
+    expect(versionDifference([pump], [{ ...pump, grossMinor: 210_000 }])).toEqual([]);
+  });
+
   test("a price that rose by itself is a change", () => {
-    const [change] = versionDifference([pump], [{ ...pump, grossMinor: 220_000 }]);
+    const [change] = versionDifference([pump], [{ ...pump, unitPriceMinor: 200_000, grossMinor: 220_000 }]);
     expect(change && changeInWords(change)).toBe("High-pressure pump upgrade: price changed");
   });
 });

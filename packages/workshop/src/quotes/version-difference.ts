@@ -6,6 +6,8 @@ export type ComparedLine = {
   readonly quantity: string;
   readonly unit: string;
   readonly discountPct: string;
+  /** What one of it costs before any discount. */
+  readonly unitPriceMinor: number;
   /** What the customer pays for it, tax included. */
   readonly grossMinor: number;
 };
@@ -60,12 +62,13 @@ function times({ quantity, unit }: ComparedLine): string {
   return quantity === "1" ? "" : `, ${quantity} of them`;
 }
 
+/** A discount off the whole moves what is paid for every line, and is told once, as a change of its own. */
 function isSame(one: ComparedLine, other: ComparedLine): boolean {
   return (
     one.description === other.description &&
     one.quantity === other.quantity &&
     one.unit === other.unit &&
     one.discountPct === other.discountPct &&
-    one.grossMinor === other.grossMinor
+    one.unitPriceMinor === other.unitPriceMinor
   );
 }

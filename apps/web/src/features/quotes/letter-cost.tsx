@@ -42,7 +42,7 @@ export function LetterCost({ letter }: { readonly letter: ShownLetter }) {
       <dl className="grid grid-cols-[1fr_auto] gap-x-4 gap-y-1">
         {totals.discountMinor > 0 && (
           <>
-            <dt>{texts.discount}</dt>
+            <dt>{texts.discount(workshop.taxName)}</dt>
             <dd className="text-right">{money(-totals.discountMinor)}</dd>
           </>
         )}

@@ -124,7 +124,12 @@ function Totals({
   const before = columns - (draft ? 2 : 1);
   const rows = [
     ...(totals.discountMinor > 0
-      ? [{ title: "Discount off the whole, included above", minor: -totals.discountMinor }]
+      ? [
+          {
+            title: `Discount off the whole, without ${taxName}, included above`,
+            minor: -totals.discountMinor,
+          },
+        ]
       : []),
     { title: `Without ${taxName}`, minor: totals.netMinor },
     { title: taxName, minor: totals.taxMinor },

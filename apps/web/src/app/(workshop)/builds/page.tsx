@@ -40,7 +40,11 @@ export default async function BuildsPage(props: { readonly searchParams: Promise
         rows={builds.map((build) => ({
           id: build.id,
           cells: {
-            build: <Link href={`/builds/${build.id}`}>Build {build.number}</Link>,
+            build: (
+              <Link href={`/builds/${build.id}`} className="whitespace-nowrap">
+                Build {build.number}
+              </Link>
+            ),
             vehicle: [build.vehicle.plate, build.vehicle.model].filter((part) => part !== "").join(" · "),
             customer: build.customer.name,
             goal: build.goal,

@@ -41,6 +41,7 @@ export const tables = [
   "obligation",
   "evidence",
   "handOver",
+  "auditEvent",
 ] as const;
 
 export type Table = (typeof tables)[number];

@@ -8,6 +8,7 @@ import { addHistory } from "./history/add-history";
 import { addLiveJobs } from "./live/add-live-jobs";
 import { type MadeFiles, madeFiles } from "./made-files";
 import { demoPasswordHash } from "./password-hash";
+import { addRecord } from "./record-rows";
 import { type Scene, sceneWithRandom } from "./scene";
 import { seededRandom } from "./seeded-random";
 import { addWorkshop } from "./workshop-rows";
@@ -74,7 +75,10 @@ async function fill(options: DemoOptions): Promise<Filled> {
   const second = open(gulfBoost, gulfPeople, "gulf");
   addGulfQuote(second);
   const workshops = [main.workshop, second.workshop];
-  for (const workshop of workshops) addCounters(workshop);
+  for (const workshop of workshops) {
+    addRecord(workshop);
+    addCounters(workshop);
+  }
   return { workshops, files };
 }
 

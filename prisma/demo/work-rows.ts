@@ -194,8 +194,8 @@ function whatWasEntered(
       if (isOdometer(step)) return { ...nothing, kind: "value", value: odometerKm, withinLimits: true };
       const low = step.low ?? step.target ?? step.high ?? 0;
       const high = step.high ?? step.target ?? low;
-      const value = step.target ?? low + (high - low) * random.between(0.3, 0.7);
-      return { ...nothing, kind: "value", value: Number(value.toFixed(2)), withinLimits: true };
+      const value = step.target ?? asRead(low + (high - low) * random.between(0.3, 0.7), high - low);
+      return { ...nothing, kind: "value", value, withinLimits: true };
     }
     case "photo": {
       const photo = files.keep(
@@ -214,6 +214,12 @@ function whatWasEntered(
     default:
       return { ...nothing, kind: "done" };
   }
+}
+
+/** A figure as a gauge gives it: as fine as the limits it is read against need. */
+function asRead(value: number, span: number): number {
+  const decimals = span >= 20 ? 0 : span >= 2 ? 1 : 2;
+  return Number(value.toFixed(decimals));
 }
 
 /** The one reading that belongs to the vehicle: it is what the inspection has on record. */

@@ -1,8 +1,10 @@
 import { access } from "./access";
 import { engineFigures } from "./engine-figures";
+import { chassisFiguresOf } from "./item-chassis";
 import { chassisItems } from "./items-chassis";
 import { engineItems } from "./items-engine";
 import { operationItems } from "./items-operations";
+import { modelChassis } from "./model-chassis";
 import { models } from "./models";
 import { blowerOperations } from "./operations-blower";
 import { calibrationOperations } from "./operations-calibration";
@@ -18,10 +20,13 @@ import type { Catalogue } from "./types";
 
 /** Everything the invented workshop sells and how it is done. Invented; the trade rules are common practice, no source. */
 export const catalogue: Catalogue = {
-  models: models.map((model) => ({ ...model, figures: { ...engineFigures[model.id] } })),
+  models: models.map((model) => ({
+    ...model,
+    figures: { ...engineFigures[model.id], ...modelChassis[model.id] },
+  })),
   items: [...engineItems, ...chassisItems, ...operationItems].map((item) => ({
     ...item,
-    figures: { ...item.figures, ...powerItemFigures[item.id] },
+    figures: { ...item.figures, ...powerItemFigures[item.id], ...chassisFiguresOf(item.id) },
   })),
   access,
   operations: [

@@ -35,7 +35,7 @@ const ridgewold: VehicleModel = {
     beltDriveKw: 26,
     /** 110 A at hot idle, less 62 A of standing load with its 10 % reserve. */
     alternatorSpareA: 41.8,
-    /** 710 kg of payload less five people of 75 kg. */
+    /** 710 kg of payload less five people of 75 kg; the axle's with the same five (model-chassis.ts). */
     payloadSpareKg: 335,
     frontAxleSpareKg: 190,
     /** Trailer held at road speed on a long grade at 43 °C. */
@@ -53,7 +53,7 @@ const ridgewoldLift: VehicleModel = {
   body: "4WD wagon, raised 50 mm on 33-inch tyres",
   standardTyre: "33x12.50R18LT 118Q",
   kerbMassKg: 2703,
-  facts: { ...ridgewold.facts, payloadSpareKg: 272, liftMm: 50, tallTyres: 1 },
+  facts: { ...ridgewold.facts, payloadSpareKg: 272, frontAxleSpareKg: 166, liftMm: 50, tallTyres: 1 },
 };
 
 const vale: VehicleModel = {

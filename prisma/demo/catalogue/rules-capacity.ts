@@ -1,4 +1,7 @@
 import { everyModel, ridgewolds } from "./item";
+import { frontAxleShareOf } from "./item-chassis";
+import { chassisItems } from "./items-chassis";
+import { engineItems } from "./items-engine";
 import { capacity } from "./rule";
 import type { CatalogueRule, ModelId } from "./types";
 
@@ -7,6 +10,19 @@ import type { CatalogueRule, ModelId } from "./types";
  * 5.7 L engine at 6,000 rpm; bases, supplies and reserves are common practice, no source.
  */
 const boosted: readonly ModelId[] = [...ridgewolds, "orrismere-gt44"];
+
+const heavyItems = [...engineItems, ...chassisItems].filter(({ massKg }) => massKg > 0);
+
+/** Everything that weighs something, the load on the ball included. */
+const massesKg = Object.fromEntries(heavyItems.map(({ id, massKg }) => [id, massKg]));
+
+/** What of it the front axle carries. What lifts the front is left out: a trailer is not always behind. */
+const frontAxleKg = Object.fromEntries(
+  heavyItems
+    .filter(({ kind }) => kind !== "duty")
+    .map(({ id, massKg }) => [id, Math.round(massKg * frontAxleShareOf(id))] as const)
+    .filter(([, kg]) => kg > 0),
+);
 
 export const capacityRules: readonly CatalogueRule[] = [
   capacity({
@@ -147,17 +163,7 @@ export const capacityRules: readonly CatalogueRule[] = [
     reservePct: 0,
     safety: true,
     supply: { "gvm-kit": 250 },
-    demand: {
-      "blower-24-92": 58,
-      "blower-19-88": 52,
-      "blower-19-80": 52,
-      "tyres-33": 45,
-      "lift-50": 18,
-      "tow-3000": 300,
-      "tow-2000": 200,
-      "front-bar": 62,
-      "high-mount-winch": 42,
-    },
+    demand: massesKg,
     because: "With five people and the ball load the vehicle would be over its gross mass.",
   }),
   capacity({
@@ -169,14 +175,8 @@ export const capacityRules: readonly CatalogueRule[] = [
     baseFact: "frontAxleSpareKg",
     reservePct: 0,
     safety: true,
-    supply: { "front-springs": 60 },
-    demand: {
-      "blower-24-92": 50,
-      "blower-19-88": 45,
-      "blower-19-80": 45,
-      "front-bar": 62,
-      "high-mount-winch": 42,
-    },
+    supply: { "front-springs": 60, "gvm-kit": 60 },
+    demand: frontAxleKg,
     because: "The front axle would carry more than it may.",
   }),
   capacity({

@@ -16,9 +16,7 @@ export type ModelChassis = {
     readonly shiftTimeS: number;
   };
   readonly tyre: {
-    /** As the maker's placard has it. */
-    readonly standard: string;
-    /** What the speedometer shows over the true speed on it, as measured. */
+    /** What the speedometer shows over the true speed on the standard tyre, as measured. */
     readonly speedometerOverPct: number;
     /** Where the speed is taken: at the gearbox a final drive moves it too. */
     readonly speedTakenAt: "gearbox" | "wheels";
@@ -57,7 +55,7 @@ const ridgewold: ModelChassis = {
     transferRatio: 1,
     shiftTimeS: 0.2,
   },
-  tyre: { standard: "285/65R18 116T", speedometerOverPct: 1, speedTakenAt: "wheels" },
+  tyre: { speedometerOverPct: 1, speedTakenAt: "wheels" },
   masses: {
     kerbFrontKg: 1370,
     kerbRearKg: 1270,
@@ -90,7 +88,7 @@ export const modelChassis: Readonly<Record<ModelId, ModelChassis>> = {
   "ridgewold-57": ridgewold,
   "ridgewold-57-lift": {
     ...ridgewold,
-    tyre: { standard: "33x12.50R18LT 118Q", speedometerOverPct: 2, speedTakenAt: "wheels" },
+    tyre: { speedometerOverPct: 2, speedTakenAt: "wheels" },
     // Tyres, spare and lift: 63 kg, a little over half of it behind.
     masses: { ...ridgewold.masses, kerbFrontKg: 1394, kerbRearKg: 1309, gravityHeightMm: 770 },
     road: { ...ridgewold.road, topSpeedKmh: 160, dragCoefficient: 0.4, frontalAreaM2: 3.2 },
@@ -102,7 +100,7 @@ export const modelChassis: Readonly<Record<ModelId, ModelChassis>> = {
       transferRatio: 1,
       shiftTimeS: 0.3,
     },
-    tyre: { standard: "265/65R17 112S", speedometerOverPct: 3, speedTakenAt: "wheels" },
+    tyre: { speedometerOverPct: 3, speedTakenAt: "wheels" },
     masses: {
       kerbFrontKg: 1231,
       kerbRearKg: 889,
@@ -137,7 +135,7 @@ export const modelChassis: Readonly<Record<ModelId, ModelChassis>> = {
       transferRatio: 1,
       shiftTimeS: 0.35,
     },
-    tyre: { standard: "255/40R18 95Y", speedometerOverPct: 4, speedTakenAt: "wheels" },
+    tyre: { speedometerOverPct: 4, speedTakenAt: "wheels" },
     masses: {
       kerbFrontKg: 890,
       kerbRearKg: 825,
@@ -167,7 +165,7 @@ export const modelChassis: Readonly<Record<ModelId, ModelChassis>> = {
   },
   "bramlet-trail-20": {
     driveline: { gearRatios: [4, 2.25, 1.45, 1, 0.84], finalDrive: 4.3, transferRatio: 1, shiftTimeS: 0.4 },
-    tyre: { standard: "215/75R15 100S", speedometerOverPct: 3, speedTakenAt: "gearbox" },
+    tyre: { speedometerOverPct: 3, speedTakenAt: "gearbox" },
     masses: {
       kerbFrontKg: 740,
       kerbRearKg: 650,

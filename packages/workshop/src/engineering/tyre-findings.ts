@@ -1,6 +1,6 @@
 import { tyreFitness } from "@buildproof/engineering";
 import { type ChassisFinding, kilograms } from "./finding";
-import type { TyreDuty, TyreLine } from "./tyre-sheet";
+import type { TyreDuty, TyreLine } from "./tyre-line";
 
 const ASK = "Confirm with the local authority or a licensed signatory.";
 

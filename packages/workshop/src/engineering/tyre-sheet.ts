@@ -1,12 +1,7 @@
-import { type Tyre, tyre } from "@buildproof/engineering";
 import type { ChassisItem, Tyres } from "./chassis-build";
 import { type ChassisFinding, oneDecimal } from "./finding";
 import { tyreFindings } from "./tyre-findings";
-
-export type TyreLine = Pick<
-  Tyre,
-  "overallDiameterMm" | "sectionWidthMm" | "loadIndex" | "loadKg" | "speedSymbol" | "speedKmh" | "revsPerKm"
-> & { readonly designation: string };
+import { type TyreDuty, type TyreLine, tyreLine } from "./tyre-line";
 
 export type TyreSheet = {
   readonly standard: TyreLine;
@@ -18,17 +13,10 @@ export type TyreSheet = {
   readonly findings: readonly ChassisFinding[];
 };
 
-/** What the tyres have to bear. */
-export type TyreDuty = {
-  readonly frontRatingKg: number;
-  readonly rearRatingKg: number;
-  readonly topSpeedKmh: number;
-};
-
 /** The tyres before and after, and whether the fitted ones bear the axles and the top speed. */
 export function tyreSheet(tyres: Tyres, items: readonly ChassisItem[], duty: TyreDuty): TyreSheet {
-  const standard = lineOf(tyres.standard);
-  const fitted = lineOf(tyres.fitted);
+  const standard = tyreLine(tyres.standard);
+  const fitted = tyreLine(tyres.fitted);
   const growthMm = fitted.overallDiameterMm - standard.overallDiameterMm;
   const diameterChangePct = (100 * growthMm) / standard.overallDiameterMm;
   return {
@@ -40,10 +28,6 @@ export function tyreSheet(tyres: Tyres, items: readonly ChassisItem[], duty: Tyr
     change: changeWords(tyres.isChanged, growthMm, diameterChangePct),
     findings: tyreFindings(standard, fitted, duty, placardOf(items)),
   };
-}
-
-function lineOf(designation: string): TyreLine {
-  return { ...tyre(designation), designation };
 }
 
 function placardOf(items: readonly ChassisItem[]): number | null {

@@ -48,7 +48,7 @@ export type { SetUpProposal } from "./dyno/set-up-proposal";
 export { showDyno } from "./dyno/show-dyno";
 export { showJobDyno } from "./dyno/show-job";
 export { showVehicleDyno } from "./dyno/show-vehicle";
-export { chassis } from "./engineering/chassis";
+export { showChassis } from "./engineering/show-chassis";
 export { showForecast } from "./engineering/show-forecast";
 export { keepPhoto, MAX_PHOTO_BYTES } from "./files/keep-photo";
 export { type FindOffer, findEverything } from "./find/find-everything";

@@ -23,7 +23,7 @@ import { releaseVerdict } from "../dyno/release-verdict";
 import { showDyno } from "../dyno/show-dyno";
 import { showJobDyno } from "../dyno/show-job";
 import { showVehicleDyno } from "../dyno/show-vehicle";
-import { chassis } from "../engineering/chassis";
+import { showChassis } from "../engineering/show-chassis";
 import { showForecast } from "../engineering/show-forecast";
 import { keepPhoto } from "../files/keep-photo";
 import { findEverything } from "../find/find-everything";
@@ -165,7 +165,7 @@ export const allUseCases = [
   showCustomer,
   listModels,
   showVehicle,
-  chassis,
+  showChassis,
   findEverything,
   showToday,
   acceptVersion,

@@ -6,7 +6,7 @@ import { chassisOf } from "./chassis-of";
 import { readChassisBuild } from "./read-chassis-build";
 
 /** What a build does to the vehicle's tyres, gearing, speedometer, masses and towing. */
-export const chassis = query({
+export const showChassis = query({
   name: "engineering.chassis",
   permission: "builds:read",
   input: z.strictObject({ buildId: z.uuid("Open the build from the list.") }),

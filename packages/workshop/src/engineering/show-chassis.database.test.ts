@@ -4,7 +4,7 @@ import { showSheet } from "../builds/show-sheet";
 import { startBuild } from "../builds/start-build";
 import { aNewVehicle } from "../testing/a-new-vehicle";
 import { demoWorkshop } from "../testing/demo-workshop";
-import { chassis } from "./chassis";
+import { showChassis } from "./show-chassis";
 
 const trial = demoWorkshop();
 let buildId = "";
@@ -38,7 +38,7 @@ async function choose(id: string, ...codes: readonly string[]) {
   });
 }
 
-const read = (id = buildId) => trial.done("desk", chassis, { buildId: id });
+const read = (id = buildId) => trial.done("desk", showChassis, { buildId: id });
 
 beforeAll(async () => {
   buildId = await aBuild();
@@ -121,15 +121,17 @@ describe("every demo model answers", () => {
 
 describe("who may look", () => {
   test.each(["desk", "manager", "technician", "owner"] as const)("the %s may", async (part) => {
-    expect(await trial.done(part, chassis, { buildId })).toMatchObject({ tyres: { missing: null } });
+    expect(await trial.done(part, showChassis, { buildId })).toMatchObject({ tyres: { missing: null } });
   });
 
   test("another workshop finds no such build", async () => {
-    expect(await trial.refused("gulfDesk", chassis, { buildId })).toMatchObject({ code: "build-not-found" });
+    expect(await trial.refused("gulfDesk", showChassis, { buildId })).toMatchObject({
+      code: "build-not-found",
+    });
   });
 
   test("a build that is not one is refused at its field", async () => {
-    expect(await trial.refused("desk", chassis, { buildId: "sheet 7" })).toMatchObject({
+    expect(await trial.refused("desk", showChassis, { buildId: "sheet 7" })).toMatchObject({
       sentence: "Open the build from the list.",
     });
   });

@@ -1,6 +1,7 @@
-import type { ImportedSession, Result } from "@buildproof/workshop";
+import { type ImportedSession, LARGEST_LOG_BYTES, type Result } from "@buildproof/workshop";
 import { readNumber } from "@/design/read-number";
 import { securityHeaders } from "@/security/security-headers";
+import { passOver } from "@/server/pass-over";
 
 /** The figures among the set-up, as they are named in the form, the address and the use case. */
 const FIGURES = new Set([
@@ -36,29 +37,38 @@ function figureOf(typed: string): number | string {
 }
 
 export function importAnswer(request: Request, result: Result<ImportedSession>): Response {
-  if (!result.ok)
-    return refusalAnswer(request, result.refusal.code, result.refusal.sentence, result.refusal.field);
-  return answer(request, 200, { session: result.value });
+  return result.ok
+    ? new Response(JSON.stringify({ session: result.value }), { status: 200, headers: headersOf(request) })
+    : refusalAnswer(request, result.refusal);
 }
 
-/** Answers before the body has been read to its end, so the connection is not used again. */
-export function refusalAnswer(request: Request, code: string, sentence: string, field?: string): Response {
+type Refused = { readonly code: string; readonly sentence: string; readonly field?: string | undefined };
+
+/** As much as a good log would have had, and no longer than somebody sends. */
+const LEFT_OVER = { mostBytes: LARGEST_LOG_BYTES, silenceMs: 5_000 } as const;
+
+/** Answers before the body has been read to its end, passes over the rest of it, and only then lets go. */
+export function refusalAnswer(request: Request, { code, sentence, field }: Refused): Response {
   const refusal = { code, sentence, ...(field === undefined ? {} : { field }) };
-  return answer(request, statusOf(code), { refusal }, { Connection: "close" });
+  const body = new ReadableStream<Uint8Array>({
+    async start(controller) {
+      controller.enqueue(new TextEncoder().encode(JSON.stringify({ refusal })));
+      if (request.body) await passOver(request.body, LEFT_OVER);
+      controller.close();
+    },
+  });
+  const headers = { ...headersOf(request), Connection: "close" };
+  return new Response(body, { status: statusOf(code), headers });
 }
 
-function answer(
-  request: Request,
-  status: number,
-  body: object,
-  headers: Record<string, string> = {},
-): Response {
+function headersOf(request: Request): Record<string, string> {
   const isSecure =
     new URL(request.url).protocol === "https:" || request.headers.get("x-forwarded-proto") === "https";
-  return Response.json(body, {
-    status,
-    headers: { "Cache-Control": "no-store", ...securityHeaders(isSecure), ...headers },
-  });
+  return {
+    "Content-Type": "application/json",
+    "Cache-Control": "no-store",
+    ...securityHeaders(isSecure),
+  };
 }
 
 function statusOf(code: string): number {

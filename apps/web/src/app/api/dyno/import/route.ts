@@ -9,15 +9,19 @@ import { requestContext } from "@/server/request-context";
 export async function POST(request: Request): Promise<Response> {
   const site = request.headers.get("sec-fetch-site");
   if (site !== null && site !== "same-origin")
-    return refusalAnswer(request, "not-allowed", "Import the log from the dyno page of the workshop.");
+    return refusalAnswer(request, {
+      code: "not-allowed",
+      sentence: "Import the log from the dyno page of the workshop.",
+    });
   if (Number(request.headers.get("content-length") ?? 0) > LARGEST_LOG_BYTES)
-    return refusalAnswer(
-      request,
-      "log-too-large",
-      `The file is larger than ${LARGEST_LOG_BYTES / 1e6} MB: export fewer runs at a time and import each file.`,
-    );
+    return refusalAnswer(request, {
+      code: "log-too-large",
+      sentence: `The file is larger than ${LARGEST_LOG_BYTES / 1e6} MB: export fewer runs at a time and import each file.`,
+    });
   const { setUp, name, key } = readSetUp(new URL(request.url).searchParams);
   const context = { ...(await requestContext()), requestId: crypto.randomUUID() };
-  const stream = request.body ?? new Blob([]).stream();
+  const body = request.body ?? new Blob([]).stream();
+  // Whoever stops reading does not cancel it: that would close the connection before the answer is read.
+  const stream = { [Symbol.asyncIterator]: () => body.values({ preventCancel: true }) };
   return importAnswer(request, await importDynoLog(context, setUp, { name, stream }, key ? { key } : {}));
 }

@@ -13,6 +13,8 @@ const setUp = {
   airTempC: "31",
   relativeHumidityPct: "30",
   gear: "locked-converter",
+  gearRatio: "1",
+  finalDrive: "3.36",
   gearboxOilTempC: "88",
   rampRpmPerS: "400",
 } as const;

@@ -14,6 +14,8 @@ export {
   type Ignition,
   ignitions,
 } from "./dyno/correction-question";
+export { type DriveSlip, driveSlip, explainDriveSlip, SLIP_LIMIT_PCT } from "./dyno/drive-slip";
+export type { DriveTrace } from "./dyno/drive-trace";
 export { dynoCorrection } from "./dyno/dyno-correction";
 export { explainCorrectionWarning } from "./dyno/explain-correction-warning";
 export { exclusionWords, explainRunRefusal, explainRunWarning } from "./dyno/explain-run";

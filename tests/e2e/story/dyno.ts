@@ -20,6 +20,8 @@ const readings = {
   "Barometer in the cell": "99.2",
   "Air at the inlet": "31",
   Humidity: "30",
+  "Gear ratio": "1",
+  "Final drive": "3.36",
   "Gearbox oil": "88",
   Ramp: "400",
 } as const;

@@ -19,6 +19,8 @@ const columns: Readonly<Record<string, DynoLogColumn>> = {
   engine_speed_rpm: { channel: "engineRpm", toOurUnit: asWritten },
   hub_rpm: { channel: "hubRpm", toOurUnit: asWritten },
   hub_speed_rpm: { channel: "hubRpm", toOurUnit: asWritten },
+  wheel_rpm: { channel: "hubRpm", toOurUnit: asWritten },
+  wheel_speed_rpm: { channel: "hubRpm", toOurUnit: asWritten },
   hub_power_kw: { channel: "hubPowerKw", toOurUnit: asWritten },
   hub_power_hp: { channel: "hubPowerKw", toOurUnit: from("hp", "kW") },
   hub_torque_nm: { channel: "hubTorqueNm", toOurUnit: asWritten },

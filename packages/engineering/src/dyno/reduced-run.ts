@@ -1,4 +1,5 @@
 import type { Result } from "@buildproof/units";
+import type { DriveTrace } from "./drive-trace";
 import type { RunChannel, RunRow } from "./run-row";
 
 /** How a log becomes a curve. */
@@ -57,6 +58,8 @@ export type ReducedRun = {
   readonly peakTorque: Peak;
   readonly observedPeakPower: Peak;
   readonly channels: { readonly [channel in RunChannel]: ChannelExtremes | null };
+  /** Null where the log carries no speed of the hubs. */
+  readonly drive: DriveTrace | null;
   readonly factor: number;
   readonly correctionValid: boolean;
   readonly smoothingRpm: number;

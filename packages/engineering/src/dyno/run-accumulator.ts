@@ -1,4 +1,5 @@
 import { ok, type Result, refused } from "@buildproof/units";
+import { driveTrace } from "./drive-trace";
 import { PowerIdentity } from "./power-identity";
 import type { ReducedRun, RunAccumulator, RunRefusal, RunSettings, RunWarning } from "./reduced-run";
 import { channelExtremes, gapsIn, peakOf, runPoints } from "./run-curve";
@@ -94,6 +95,7 @@ function figuresOf(
       fuelRailMPa: channelExtremes(knots, "fuelRailMPa"),
       intakeTempC: channelExtremes(knots, "intakeTempC"),
     },
+    drive: driveTrace(knots, points, curve.smoothingRpm),
     durationS,
     rampRpmPerS: durationS > 0 ? sweep.spanRpm / durationS : 0,
     rowsUsed: sweep.rows,

@@ -3,6 +3,9 @@ import { type RunChannel, type RunRow, runChannels } from "./run-row";
 /** Rows are first averaged over 10 rpm, so that a slow part of the sweep weighs no more than a fast one. */
 export const BIN_RPM = 10;
 
+/** What is averaged beside power: the channels, and the speed of the hubs that shows whether anything slipped. */
+const averaged = [...runChannels, "hubRpm"] as const;
+
 type Bin = {
   rows: number;
   rpmSum: number;
@@ -15,6 +18,7 @@ type Bin = {
 export type Knot = {
   readonly engineRpm: number;
   readonly powerKw: number;
+  readonly hubRpm: number | null;
 } & { readonly [channel in RunChannel]: number | null };
 
 /** One uninterrupted rise of engine speed, held as averages and not as rows. */
@@ -41,7 +45,7 @@ export class SweepBins {
     bin.rows += 1;
     bin.rpmSum += row.engineRpm;
     bin.powerSum += powerKw;
-    runChannels.forEach((channel, index) => {
+    averaged.forEach((channel, index) => {
       const value = row[channel];
       if (value === undefined || !Number.isFinite(value)) return;
       bin.channelSums[index] = (bin.channelSums[index] ?? 0) + value;
@@ -61,8 +65,8 @@ export class SweepBins {
       rows: 0,
       rpmSum: 0,
       powerSum: 0,
-      channelSums: new Float64Array(runChannels.length),
-      channelRows: new Float64Array(runChannels.length),
+      channelSums: new Float64Array(averaged.length),
+      channelRows: new Float64Array(averaged.length),
     };
     this.#bins.set(index, fresh);
     return fresh;
@@ -70,8 +74,8 @@ export class SweepBins {
 }
 
 function knotOf(bin: Bin): Knot {
-  const channelMean = (channel: RunChannel): number | null => {
-    const index = runChannels.indexOf(channel);
+  const channelMean = (channel: (typeof averaged)[number]): number | null => {
+    const index = averaged.indexOf(channel);
     const rows = bin.channelRows[index] ?? 0;
     return rows === 0 ? null : (bin.channelSums[index] ?? 0) / rows;
   };
@@ -82,5 +86,6 @@ function knotOf(bin: Bin): Knot {
     lambda: channelMean("lambda"),
     fuelRailMPa: channelMean("fuelRailMPa"),
     intakeTempC: channelMean("intakeTempC"),
+    hubRpm: channelMean("hubRpm"),
   };
 }

@@ -1,5 +1,6 @@
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
+import { checkGear } from "./check-drive";
 import { correctSetUp } from "./correct-set-up";
 import { dynoSetUp } from "./dyno-fields";
 import { refuse } from "./dyno-refusals";
@@ -15,6 +16,8 @@ export const admitDynoImport = query({
     if (!runsTheDyno(person)) return refuse("skill-missing");
     const measured = await measuredVehicle(tx, setUp);
     if (!measured.ok) return measured;
+    const gear = checkGear(setUp);
+    if (!gear.ok) return gear;
     const correction = correctSetUp(setUp, measured.value.engine);
     if (!correction.ok) return correction;
     return ok({ factor: correction.value.factor, valid: correction.value.valid });

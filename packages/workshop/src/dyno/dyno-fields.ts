@@ -21,7 +21,28 @@ export const gears = {
 
 export type GearChoice = keyof typeof gears;
 
-function reading(name: string, unit: string, low: number, high: number, hint = "") {
+/** What is read off and typed in, each with the limits that form and use case hold it to. */
+export const setUpReadings = {
+  barometerKPa: { name: "barometer", unit: "kPa", low: 60, high: 110 },
+  airTempC: { name: "air temperature at the inlet", unit: "°C", low: -20, high: 60 },
+  relativeHumidityPct: { name: "relative humidity", unit: "per cent", low: 0, high: 100 },
+  gearRatio: {
+    name: "ratio of the gear",
+    unit: "turns of the engine for one behind the gearbox",
+    low: 0.4,
+    high: 6,
+  },
+  finalDrive: { name: "final drive", unit: "turns for one of the hubs", low: 1, high: 12 },
+  gearboxOilTempC: { name: "gearbox-oil temperature", unit: "°C", low: 0, high: 160 },
+  rampRpmPerS: { name: "ramp rate", unit: "rpm/s", low: 20, high: 2_000 },
+  fuelMgPerLPerCycle: { name: "fuel per litre and cycle", unit: "mg", low: 1, high: 300 },
+  boostRatio: { name: "charge pressure ratio", unit: "absolute pressures", low: 0.5, high: 6 },
+} as const;
+
+export type SetUpReading = keyof typeof setUpReadings;
+
+function reading(which: SetUpReading, hint = "") {
+  const { name, unit, low, high } = setUpReadings[which];
   const sentence = `Enter the ${name} in ${unit}, from ${low} to ${high}.${hint}`;
   return z.number(sentence).min(low, sentence).max(high, sentence);
 }
@@ -36,20 +57,16 @@ export const setUpFields = {
     "Choose the code to correct to.",
   ),
   aspiration: z.enum(aspirations, "Say how the engine takes in its air for these runs."),
-  barometerKPa: reading(
-    "barometer",
-    "kPa",
-    60,
-    110,
-    " It is the station pressure in the cell; 992 hPa are 99.2 kPa.",
-  ),
-  airTempC: reading("air temperature at the inlet", "°C", -20, 60),
-  relativeHumidityPct: reading("relative humidity", "per cent", 0, 100),
+  barometerKPa: reading("barometerKPa", " It is the station pressure in the cell; 992 hPa are 99.2 kPa."),
+  airTempC: reading("airTempC"),
+  relativeHumidityPct: reading("relativeHumidityPct"),
   gear: z.enum(Object.keys(gears) as [GearChoice, ...GearChoice[]], "Say which gear the runs were made in."),
-  gearboxOilTempC: reading("gearbox-oil temperature", "°C", 0, 160),
-  rampRpmPerS: reading("ramp rate", "rpm/s", 20, 2_000),
-  fuelMgPerLPerCycle: reading("fuel per litre and cycle", "mg", 1, 300).optional(),
-  boostRatio: reading("charge pressure ratio", "absolute pressures", 0.5, 6).optional(),
+  gearRatio: reading("gearRatio"),
+  finalDrive: reading("finalDrive"),
+  gearboxOilTempC: reading("gearboxOilTempC"),
+  rampRpmPerS: reading("rampRpmPerS"),
+  fuelMgPerLPerCycle: reading("fuelMgPerLPerCycle").optional(),
+  boostRatio: reading("boostRatio").optional(),
   note: z.string().trim().max(1_000, "Keep the note under 1,000 characters.").default(""),
 };
 

@@ -12,6 +12,9 @@ export const refuse = refusals({
   "job-not-here": (d: { status: string }) =>
     `This job is ${d.status}. Before check-in only a baseline is measured for it, and after hand-over nothing: look at where the job stands.`,
   "air-impossible": (d: { sentence: string }) => d.sentence,
+  "gear-not-near-one": (d: { ratio: number }) =>
+    `A gear of ${d.ratio} is not near 1:1: say that it was another gear, or hold the one nearest 1:1 and run again.`,
+  "another-ratio": (d: { sentence: string }) => d.sentence,
   "log-refused": (d: { sentence: string; row?: number | undefined; column?: string | undefined }) =>
     d.sentence,
   "run-refused": (d: { run: string; sentence: string }) => `Run ${d.run}: ${d.sentence}`,
@@ -21,6 +24,8 @@ export const refuse = refusals({
   "not-excluded": () => "This run is counted already. Open the page again to see it.",
   "past-a-limit": (d: { because: string }) =>
     `This run went past an abort limit, so it is never counted (${d.because}) Run again within the limits.`,
+  "run-void": (d: { because: string }) =>
+    `This run is void, so it is never counted (${d.because}) Run again in one gear, with the converter locked.`,
   "verdict-stands": () =>
     "The verdict on these runs is released, so they stay as they are. Import new runs to measure again.",
   "no-promise": () => "The accepted version promises no power, so there is no verdict to release.",

@@ -1,4 +1,4 @@
-import type { RunPoint } from "@buildproof/engineering";
+import type { DriveTrace, RunPoint } from "@buildproof/engineering";
 import type { IncomingFile } from "../core/file-store";
 
 /** One run of a log, reduced to its curve and as observed: no correction is applied yet. */
@@ -11,6 +11,8 @@ export type ObservedRun = {
   /** Mean rise of engine speed over the sweep. */
   readonly rampRpmPerS: number;
   readonly rowsUsed: number;
+  /** Null where the log carries no speed of the hubs. */
+  readonly drive: DriveTrace | null;
   /** What the reduction noticed, in sentences. */
   readonly warnings: readonly string[];
 };

@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { ok, type Result } from "../core/result";
 import { command, type PersonWork } from "../core/use-case";
+import { PAST_A_LIMIT, VOID } from "./barred-run";
 import { refuse } from "./dyno-refusals";
 import { runsTheDyno } from "./dyno-skill";
 import { lockDyno } from "./lock-dyno";
-import { PAST_A_LIMIT } from "./run-to-keep";
 
 const runId = z.uuid("Open the dyno page again and choose the run there.");
 const reason = z
@@ -48,6 +48,7 @@ export const countRunAgain = command({
     if (before === null) return refuse("not-excluded");
     if (before.startsWith(PAST_A_LIMIT))
       return refuse("past-a-limit", { because: before.slice(PAST_A_LIMIT.length) });
+    if (before.startsWith(VOID)) return refuse("run-void", { because: before.slice(VOID.length) });
     const { count } = await work.tx.dynoRun.updateMany({
       where: { id: input.runId, excludedBecause: before },
       data: { excludedBecause: null },

@@ -75,9 +75,9 @@ function observedRuns(runs: ReadonlyMap<string, RunAccumulator>): Result<readonl
 }
 
 function observedRun(number: number, label: string, run: ReducedRun): ObservedRun {
-  const { points, smoothingRpm, rampRpmPerS, rowsUsed } = run;
+  const { points, smoothingRpm, rampRpmPerS, rowsUsed, drive } = run;
   const warnings = [...run.warnings.map(explainRunWarning), ...leftOut(run)];
-  return { number, label, points, smoothingRpm, rampRpmPerS, rowsUsed, warnings };
+  return { number, label, points, smoothingRpm, rampRpmPerS, rowsUsed, drive, warnings };
 }
 
 /** Idle, soak and overrun are left out of every run; a faulty pick-up or an empty channel is worth a word. */

@@ -1,5 +1,5 @@
 import type { Transaction } from "@buildproof/database";
-import type { Correction } from "@buildproof/engineering";
+import type { Correction, DriveSlip } from "@buildproof/engineering";
 import { z } from "zod";
 import { newId } from "../core/new-id";
 import { ok, type Result } from "../core/result";
@@ -7,6 +7,7 @@ import { command, type PersonWork } from "../core/use-case";
 import { layOutAgain } from "../floor/lay-out-again";
 import { mayMove } from "../jobs/job-states";
 import { moveJob } from "../jobs/move-job";
+import { checkDrive, checkGear } from "./check-drive";
 import { correctSetUp } from "./correct-set-up";
 import { type DynoSetUp, dynoCodes, gears, setUpFields } from "./dyno-fields";
 import { refuse } from "./dyno-refusals";
@@ -39,8 +40,12 @@ export const recordDynoSession = command({
     const found = await measuredVehicle(work.tx, setUp);
     if (!found.ok) return found;
     const measured = found.value;
+    const gear = checkGear(setUp);
+    if (!gear.ok) return gear;
     const corrected = correctSetUp(setUp, measured.engine);
     if (!corrected.ok) return corrected;
+    const slips = checkDrive(setUp, upload.runs);
+    if (!slips.ok) return slips;
     const earlier = await earlierImports(work.tx, measured.vehicleId, upload.sha256);
     if (earlier.some((each) => each.vehicleId === measured.vehicleId && each.kind === setUp.kind))
       return refuse("already-imported", { kind: setUp.kind, on: measured.plate });
@@ -55,6 +60,7 @@ export const recordDynoSession = command({
       measured,
       correction: corrected.value,
       upload,
+      slips: slips.value,
       warnings,
     });
     if (measured.job && setUp.kind === "proof" && mayMove(measured.job.status, "inProof")) {
@@ -82,13 +88,15 @@ type Kept = {
   readonly measured: Measured;
   readonly correction: Correction;
   readonly upload: DynoUpload;
+  /** By run, in their order. */
+  readonly slips: readonly (DriveSlip | null)[];
   readonly warnings: readonly string[];
 };
 
 async function keepSession(
   work: PersonWork,
   setUp: DynoSetUp,
-  { measured, correction, upload, warnings }: Kept,
+  { measured, correction, upload, slips, warnings }: Kept,
 ): Promise<ImportedSession> {
   const { tx, workshopId, now } = work;
   const sessionId = newId();
@@ -110,6 +118,8 @@ async function keepSession(
       factorValid: correction.valid,
       warnings: [...warnings],
       gear: gears[setUp.gear],
+      gearRatio: setUp.gearRatio,
+      finalDrive: setUp.finalDrive,
       gearboxOilTempC: setUp.gearboxOilTempC,
       rampRpmPerS: setUp.rampRpmPerS,
       smoothingRpm: upload.runs[0]?.smoothingRpm ?? 0,
@@ -121,8 +131,10 @@ async function keepSession(
       note: setUp.note,
     },
   });
-  const limited = { ...measured.engine, isBoosted: setUp.aspiration !== "natural" };
-  const runs = upload.runs.map((run) => runToKeep(run, correction.factor, limited));
+  const engine = { ...measured.engine, isBoosted: setUp.aspiration !== "natural" };
+  const runs = upload.runs.map((run, index) =>
+    runToKeep(run, { factor: correction.factor, engine, slip: slips[index] ?? null }),
+  );
   await tx.dynoRun.createMany({
     data: runs.map((run) => ({ id: newId(), workshopId, dynoSessionId: sessionId, ...run })),
   });

@@ -183,7 +183,7 @@ describe("like is compared with like", () => {
     const { jobId } = await dyno.ids(BLOWER);
     const asked = { jobId, seen: weighed?.sentence };
     expect((await trial.refused("technician", releaseVerdict, asked)).code).toBe("codes-differ");
-    expect((await page()).comparison?.cautions.join(" ")).toMatch(
+    expect((await page()).comparison?.obstacles.join(" ")).toMatch(
       /SAE J1349 \(AUG2004\) and the proof to UN R85/,
     );
   });

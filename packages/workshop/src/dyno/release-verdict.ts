@@ -4,12 +4,12 @@ import { newId } from "../core/new-id";
 import { ok, type Result } from "../core/result";
 import { command } from "../core/use-case";
 import { settleIfDone } from "../paperwork/settle-job";
+import { type QuotePromise, readPromise } from "../quotes/stored-promise";
 import { codeOf, compareSessions, sameCode } from "./compare-sessions";
 import { refuse } from "./dyno-refusals";
 import { runsTheDyno } from "./dyno-skill";
 import { jobSessions } from "./job-sessions";
 import { lockDyno } from "./lock-dyno";
-import { type PromisedPower, promisedPower } from "./promised-power";
 import { readSessions, type SessionRecord } from "./session-record";
 import { weighPromise } from "./weigh-promise";
 
@@ -59,7 +59,7 @@ export const releaseVerdict = command({
 type Ready = {
   readonly baseline: SessionRecord;
   readonly proof: SessionRecord;
-  readonly promise: PromisedPower;
+  readonly promise: QuotePromise;
 };
 
 async function readyForVerdict(tx: Transaction, jobId: string): Promise<Result<Ready>> {
@@ -69,7 +69,7 @@ async function readyForVerdict(tx: Transaction, jobId: string): Promise<Result<R
   });
   if (!job) return refuse("job-not-found");
   await lockDyno(tx, job.vehicleId);
-  const promise = promisedPower(job.version.promise);
+  const promise = readPromise(job.version.promise);
   if (!promise) return refuse("no-promise");
   const { baseline, proof } = jobSessions(job, await readSessions(tx, { vehicleId: job.vehicleId }));
   if (!proof) return refuse("proof-missing");

@@ -1,4 +1,6 @@
+import { type DriveSlip, explainDriveSlip } from "@buildproof/engineering";
 import { abortLimits, type LimitedEngine, limitSentence, worstReading } from "./abort-limits";
+import { PAST_A_LIMIT, VOID } from "./barred-run";
 import type { ObservedRun } from "./dyno-upload";
 import { pointToKeep, type StoredPoint } from "./stored-curve";
 
@@ -10,16 +12,24 @@ export type KeptRun = {
   readonly peakNm: number;
   readonly peakNmAtRpm: number;
   readonly meanKw: number;
+  readonly slipPct: number | null;
   readonly curve: StoredPoint[];
   readonly warnings: string[];
   readonly excludedBecause: string | null;
 };
 
-/** How an exclusion begins that nobody may lift. */
-export const PAST_A_LIMIT = "Past an abort limit: ";
+type Measured = {
+  readonly factor: number;
+  readonly engine: LimitedEngine;
+  /** Null where nobody can tell. */
+  readonly slip: DriveSlip | null;
+};
 
-/** A run as it is kept: corrected, judged against the abort limits, and left out of the figures if it went past one. */
-export function runToKeep(run: ObservedRun, factor: number, engine: LimitedEngine): KeptRun {
+/**
+ * A run as it is kept: corrected, judged against the abort limits and the ratio of its gear, and left out of the
+ * figures if it went past the one or strayed from the other.
+ */
+export function runToKeep(run: ObservedRun, { factor, engine, slip }: Measured): KeptRun {
   const curve = run.points.map((point) => pointToKeep(point, factor));
   const power = highest(curve, (point) => point.powerKw);
   const torque = highest(curve, (point) => point.torqueNm);
@@ -36,10 +46,16 @@ export function runToKeep(run: ObservedRun, factor: number, engine: LimitedEngin
     peakNm: torque.torqueNm,
     peakNmAtRpm: torque.engineRpm,
     meanKw: curve.reduce((sum, point) => sum + point.powerKw, 0) / curve.length,
+    slipPct: slip?.worstPct ?? null,
     curve,
     warnings: [...named, ...run.warnings],
-    excludedBecause: past.length > 0 ? `${PAST_A_LIMIT}${past.join(" ")}` : null,
+    excludedBecause: past.length > 0 ? `${PAST_A_LIMIT}${past.join(" ")}` : voidBecause(slip),
   };
+}
+
+function voidBecause(slip: DriveSlip | null): string | null {
+  const strayed = slip && explainDriveSlip(slip);
+  return strayed ? `${VOID}${strayed}` : null;
 }
 
 function highest(curve: readonly StoredPoint[], measure: (point: StoredPoint) => number): StoredPoint {

@@ -10,6 +10,7 @@ export type RunRecord = {
   readonly warnings: readonly string[];
   /** Why it is not counted; null when it is. */
   readonly excludedBecause: string | null;
+  readonly slipPct: number | null;
   readonly reduced: ReducedRun;
 };
 
@@ -29,6 +30,8 @@ export type SessionRecord = {
   readonly factorValid: boolean;
   readonly warnings: readonly string[];
   readonly gear: string;
+  readonly gearRatio: number | null;
+  readonly finalDrive: number | null;
   readonly gearboxOilTempC: number | null;
   readonly rampRpmPerS: number | null;
   readonly smoothingRpm: number;
@@ -57,6 +60,7 @@ export async function readSessions(tx: Transaction, which: Which): Promise<reado
       number: run.number,
       warnings: run.warnings,
       excludedBecause: run.excludedBecause,
+      slipPct: run.slipPct,
       reduced: reducedRun(run, session),
     })),
   }));
@@ -87,7 +91,7 @@ type RunRow = {
 
 type Correction = Pick<SessionRecord, "factor" | "factorValid" | "smoothingRpm" | "rampRpmPerS" | "rowCount">;
 
-/** What was counted while the log was reduced is in the run's warnings; the rest is rebuilt from its curve. */
+/** What was counted while the log was reduced is in the run's warnings and its slip; the rest is rebuilt from its curve. */
 function reducedRun(run: RunRow, session: Correction): ReducedRun {
   const { factor, factorValid, smoothingRpm, rampRpmPerS } = session;
   const points = storedCurve.parse(run.curve).map(
@@ -112,6 +116,7 @@ function reducedRun(run: RunRow, session: Correction): ReducedRun {
       fuelRailMPa: extremes("fuelRailMPa"),
       intakeTempC: extremes("intakeTempC"),
     },
+    drive: null,
     factor,
     correctionValid: factorValid,
     smoothingRpm,

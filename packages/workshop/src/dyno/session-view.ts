@@ -8,9 +8,9 @@ import {
   type LimitReading,
   worstReading,
 } from "./abort-limits";
+import { isBarred } from "./barred-run";
 import { codeOf } from "./compare-sessions";
 import type { MeasuredEngine } from "./measured-engine";
-import { PAST_A_LIMIT } from "./run-to-keep";
 import { meanPoints, type SessionFigures, sessionFigures } from "./session-figures";
 import type { RunRecord, SessionRecord } from "./session-record";
 
@@ -40,7 +40,9 @@ export type RunView = {
   readonly peakNmAtRpm: number;
   readonly warnings: readonly string[];
   readonly excludedBecause: string | null;
-  /** It went past an abort limit, so nobody may count it again. */
+  /** The furthest that engine and hubs strayed from the ratio; null where the log has no speed of the hubs. */
+  readonly slipPct: number | null;
+  /** It went past an abort limit or slipped, so nobody may count it again. */
   readonly isBarred: boolean;
   readonly points: readonly ViewPoint[];
 };
@@ -99,7 +101,7 @@ function runView({ reduced, ...run }: RunRecord, factor: number): RunView {
     peakKwAtRpm: peakPower.engineRpm,
     peakNm: peakTorque.value,
     peakNmAtRpm: peakTorque.engineRpm,
-    isBarred: run.excludedBecause?.startsWith(PAST_A_LIMIT) ?? false,
+    isBarred: isBarred(run.excludedBecause),
     points,
   };
 }

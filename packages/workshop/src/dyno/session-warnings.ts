@@ -43,6 +43,10 @@ function setUpWarnings(setUp: DynoSetUp, runs: readonly ObservedRun[]): readonly
     warnings.push(
       `Gearbox oil at ${oil} °C: baseline and proof belong at ${OIL_TEMP_C.least} to ${OIL_TEMP_C.most} °C, because cold oil costs power.`,
     );
+  if (runs.every(({ drive }) => drive === null))
+    warnings.push(
+      "The log carries no speed of the hubs (hub_rpm), so nobody can tell whether the converter or a clutch slipped.",
+    );
   const ramp = runs.find((run) => Math.abs(run.rampRpmPerS / setUp.rampRpmPerS - 1) > RAMP_TOLERANCE);
   if (ramp)
     warnings.push(

@@ -5,7 +5,7 @@ import { dateInZone, dayInZone, storedDate } from "../core/site-date";
 import { query } from "../core/use-case";
 import { jobStatusWords } from "../jobs/job-states";
 import type { JobStatus } from "../jobs/job-status";
-import { promisedPower } from "./promised-power";
+import { readPromise } from "../quotes/stored-promise";
 import { operatorNames } from "./session-view";
 import { siteClock } from "./site-clock";
 
@@ -117,7 +117,7 @@ async function waitingForProof(tx: Transaction) {
     orderBy: { number: "asc" },
   });
   return rows.flatMap(({ version, dynoSessions, status, ...job }) => {
-    const promise = promisedPower(version.promise);
+    const promise = readPromise(version.promise);
     if (!promise) return [];
     const { lowKw, highKw } = promise;
     return [

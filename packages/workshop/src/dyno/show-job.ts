@@ -5,6 +5,7 @@ import { ok } from "../core/result";
 import { query } from "../core/use-case";
 import { selectionOf } from "../jobs/accepted-selection";
 import { jobStatusWords } from "../jobs/job-states";
+import { readPromise } from "../quotes/stored-promise";
 import { watchedLimits } from "./abort-limits";
 import { compareSessions } from "./compare-sessions";
 import { refuse } from "./dyno-refusals";
@@ -13,7 +14,6 @@ import { vehicleFacts, vehicleSelect } from "./dyno-vehicle";
 import { type JobSessions, jobSessions } from "./job-sessions";
 import { measuredEngine } from "./measured-engine";
 import { kindsFor } from "./measured-vehicle";
-import { promisedPower } from "./promised-power";
 import { readSessions } from "./session-record";
 import { limitedEngine, operatorNames, sessionView, settledSessions } from "./session-view";
 import { proposeSetUp } from "./set-up-proposal";
@@ -35,7 +35,7 @@ export const showJobDyno = query({
     const names = await operatorNames(tx, all);
     const context = { engine, names, settled: await settledSessions(tx, all) };
     const view = (session: typeof baseline) => (session ? sessionView(session, context) : null);
-    const promise = promisedPower(job.version.promise);
+    const promise = readPromise(job.version.promise);
     return ok({
       ...(await siteClock(tx)),
       job: {
@@ -56,7 +56,12 @@ export const showJobDyno = query({
       weighed: promise && proof ? weighPromise(promise, proof) : null,
       verdict: await releasedVerdict(tx, jobId, found),
       watched: watchedLimits(limitedEngine(engine, proof ?? { runs: [] })),
-      proposal: await proposeSetUp(tx, engine, baseline, selectionOf(job.version.selection)),
+      proposal: await proposeSetUp(
+        tx,
+        { engine, figures: job.vehicle.vehicleModel.figures },
+        baseline,
+        selectionOf(job.version.selection),
+      ),
     });
   },
 });

@@ -43,7 +43,7 @@ export const showVehicleDyno = query({
       })),
       watched: watchedLimits(limitedEngine(engine, newest)),
       jobs,
-      proposal: await proposeSetUp(tx, engine, null, []),
+      proposal: await proposeSetUp(tx, { engine, figures: vehicle.vehicleModel.figures }, null, []),
     });
   },
 });

@@ -1,5 +1,5 @@
 import { explainVerdict, type Verdict, verdict } from "@buildproof/engineering";
-import type { PromisedPower } from "./promised-power";
+import type { QuotePromise } from "../quotes/stored-promise";
 import { countedRuns, type SessionRecord } from "./session-record";
 
 export type WeighedPromise = {
@@ -11,7 +11,7 @@ export type WeighedPromise = {
 };
 
 /** What the verdict would be on the runs that count now. */
-export function weighPromise(promise: PromisedPower, proof: SessionRecord): WeighedPromise {
+export function weighPromise(promise: QuotePromise, proof: SessionRecord): WeighedPromise {
   const found = verdict({ lowKw: promise.lowKw, highKw: promise.highKw }, countedRuns(proof));
   return {
     outcome: found.outcome === "not-demonstrated" ? "notDemonstrated" : found.outcome,

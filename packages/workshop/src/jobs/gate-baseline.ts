@@ -1,6 +1,6 @@
 import type { Transaction } from "@buildproof/database";
 import { baselinePassed } from "../dyno/baseline-passed";
-import { promisedPower } from "../dyno/promised-power";
+import { readPromise } from "../quotes/stored-promise";
 import type { GateJob } from "./gate-job";
 import { type GatePoint, gatePoint } from "./gate-point";
 
@@ -9,7 +9,7 @@ import { type GatePoint, gatePoint } from "./gate-point";
  * where the accepted version promises no power, because then the dyno has nothing to prove.
  */
 export async function baselinePoint(tx: Transaction, job: GateJob): Promise<GatePoint | null> {
-  if (promisedPower(job.version.promise) === null) return null;
+  if (readPromise(job.version.promise) === null) return null;
   const { passed, sentence } = await baselinePassed(tx, job.vehicleId);
   return gatePoint({
     point: "baseline",

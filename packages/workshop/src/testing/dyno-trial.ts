@@ -35,6 +35,8 @@ export const usualSetUp = {
   code: "SAE_J1349:AUG2004",
   aspiration: "natural",
   gear: "locked-converter",
+  gearRatio: 1,
+  finalDrive: 3.36,
   gearboxOilTempC: 88,
   rampRpmPerS: 400,
 } as const;

@@ -14,6 +14,12 @@ export function comparisonSentences(comparison: Comparison): readonly string[] {
     ...(isDemonstrated
       ? []
       : ["A gain under 2 % is within what the dyno itself may do: it is not demonstrated."]),
+    ...(comparison.obstacles.length === 0
+      ? []
+      : [
+          "The gain is not comparable, because baseline and proof were not measured alike.",
+          ...comparison.obstacles,
+        ]),
     ...comparison.cautions,
   ];
 }

@@ -37,7 +37,7 @@ const aspirations = [
   { id: "turbo-cooled", label: "Turbocharger with charge cooler" },
 ];
 
-/** What the operator reads off in the cell. Nothing of the air is filled in beforehand. */
+/** What the operator reads off. Nothing of the air is filled in beforehand. */
 export function ImportFields({ proposal, kinds }: ImportFieldsProps) {
   const [code, setCode] = useState<string>(proposal.code);
   return (
@@ -53,48 +53,7 @@ export function ImportFields({ proposal, kinds }: ImportFieldsProps) {
       ) : (
         <input type="hidden" name="kind" value={kinds[0]} readOnly />
       )}
-      <div className="form-row">
-        <NumberField
-          name="barometerKPa"
-          label="Barometer in the cell"
-          unit="kPa"
-          limits={{ low: 60, high: 110 }}
-          help="Station pressure"
-          isRequired
-        />
-        <NumberField
-          name="airTempC"
-          label="Air at the inlet"
-          unit="°C"
-          limits={{ low: -20, high: 60 }}
-          help="At the intake, not in the room"
-          isRequired
-        />
-        <NumberField
-          name="relativeHumidityPct"
-          label="Humidity"
-          unit="%"
-          limits={{ low: 0, high: 100 }}
-          isRequired
-        />
-        <NumberField
-          name="gearboxOilTempC"
-          label="Gearbox oil"
-          unit="°C"
-          limits={{ low: 0, high: 160 }}
-          help="80 to 95 °C, before and after"
-          isRequired
-        />
-        <NumberField
-          name="rampRpmPerS"
-          label="Ramp"
-          unit="rpm/s"
-          limits={{ low: 20, high: 2000 }}
-          help="The same before and after"
-          defaultValue={proposal.rampRpmPerS === null ? "" : String(proposal.rampRpmPerS)}
-          isRequired
-        />
-      </div>
+      <Readings readings={inTheCell} proposal={proposal} />
       <div className="form-row">
         <Select name="code" label="Correct to" options={codes} value={code} onChange={setCode} />
         <Select
@@ -111,7 +70,10 @@ export function ImportFields({ proposal, kinds }: ImportFieldsProps) {
           isRequired
         />
       </div>
-      {proposal.asksForFuel && code.startsWith("UN_R85") && <FuelFields />}
+      <Readings readings={ofTheDrive} proposal={proposal} />
+      {proposal.asksForFuel && code.startsWith("UN_R85") && (
+        <Readings readings={ofTheFuel} proposal={proposal} />
+      )}
       <TextField
         name="note"
         label="Note"
@@ -123,25 +85,64 @@ export function ImportFields({ proposal, kinds }: ImportFieldsProps) {
   );
 }
 
+type ReadingField = {
+  readonly name: keyof SetUpProposal["limits"];
+  readonly label: string;
+  readonly unit: string;
+  readonly help?: string;
+  readonly isOptional?: boolean;
+};
+
+const inTheCell: readonly ReadingField[] = [
+  { name: "barometerKPa", label: "Barometer in the cell", unit: "kPa", help: "Station pressure" },
+  { name: "airTempC", label: "Air at the inlet", unit: "°C", help: "At the intake, not in the room" },
+  { name: "relativeHumidityPct", label: "Humidity", unit: "%" },
+];
+
+const ofTheDrive: readonly ReadingField[] = [
+  { name: "gearRatio", label: "Gear ratio", unit: "to 1", help: "Of the gear that was held" },
+  { name: "finalDrive", label: "Final drive", unit: "to 1", help: "Engine and hubs are held to the two" },
+  { name: "gearboxOilTempC", label: "Gearbox oil", unit: "°C", help: "80 to 95 °C, before and after" },
+  { name: "rampRpmPerS", label: "Ramp", unit: "rpm/s", help: "The same before and after" },
+];
+
 /** UN R85 corrects compression ignition by its fuel per litre and cycle over the charge pressure ratio. */
-function FuelFields() {
+const ofTheFuel: readonly ReadingField[] = [
+  {
+    name: "fuelMgPerLPerCycle",
+    label: "Fuel per litre and cycle",
+    unit: "mg",
+    help: "At peak power, per litre of displacement",
+  },
+  {
+    name: "boostRatio",
+    label: "Charge over ambient pressure",
+    unit: "absolute",
+    help: "1 without boost",
+    isOptional: true,
+  },
+];
+
+interface ReadingsProps {
+  readonly readings: readonly ReadingField[];
+  readonly proposal: SetUpProposal;
+}
+
+function Readings({ readings, proposal }: ReadingsProps) {
+  const { gearRatio, finalDrive, rampRpmPerS } = proposal;
+  const known: Partial<Record<ReadingField["name"], number | null>> = { gearRatio, finalDrive, rampRpmPerS };
   return (
     <div className="form-row">
-      <NumberField
-        name="fuelMgPerLPerCycle"
-        label="Fuel per litre and cycle"
-        unit="mg"
-        limits={{ low: 1, high: 300 }}
-        help="At peak power, per litre of displacement"
-        isRequired
-      />
-      <NumberField
-        name="boostRatio"
-        label="Charge over ambient pressure"
-        unit="absolute"
-        limits={{ low: 0.5, high: 6 }}
-        help="1 without boost"
-      />
+      {readings.map(({ name, isOptional = false, ...field }) => (
+        <NumberField
+          key={name}
+          name={name}
+          {...field}
+          limits={proposal.limits[name]}
+          defaultValue={String(known[name] ?? "")}
+          isRequired={!isOptional}
+        />
+      ))}
     </div>
   );
 }

@@ -8,6 +8,8 @@ const FIGURES = new Set([
   "barometerKPa",
   "airTempC",
   "relativeHumidityPct",
+  "gearRatio",
+  "finalDrive",
   "gearboxOilTempC",
   "rampRpmPerS",
   "fuelMgPerLPerCycle",

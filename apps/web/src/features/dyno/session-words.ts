@@ -32,16 +32,24 @@ export function correctionText(session: SessionView): string {
 }
 
 export function conditionsText(session: SessionView): string {
-  const { gear, gearboxOilTempC, rampRpmPerS, smoothingRpm, figures } = session;
+  const { gear, gearRatio, finalDrive, gearboxOilTempC, rampRpmPerS, smoothingRpm, figures } = session;
   const boostKPa = figures.peakBoostKPa ?? 0;
   const parts = [
-    `Gear ${gear}`,
+    `Gear ${gear}${gearRatio === null ? "" : ` (${gearRatio} to 1)`}`,
+    ...(finalDrive === null ? [] : [`final drive ${finalDrive} to 1${slipText(session)}`]),
     ...(gearboxOilTempC === null ? [] : [`gearbox oil ${figureText(gearboxOilTempC)} °C`]),
     ...(rampRpmPerS === null ? [] : [`ramp ${figureText(rampRpmPerS)} rpm/s`]),
     ...(boostKPa > LEAST_BOOST_KPA ? [`boost up to ${boostText(boostKPa)}`] : []),
     `smoothed over ${figureText(smoothingRpm)} rpm`,
   ];
   return `${parts.join("; ")}.`;
+}
+
+/** How well engine and hubs kept to the two, over the runs that count. */
+function slipText({ runs }: SessionView): string {
+  const counted = runs.filter(({ excludedBecause }) => excludedBecause === null);
+  const slips = counted.flatMap(({ slipPct }) => (slipPct === null ? [] : Math.abs(slipPct)));
+  return slips.length === 0 ? "" : `, engine and hubs within ${figureText(Math.max(...slips), 1)} % of it`;
 }
 
 export function spreadText({ figures }: SessionView): string {

@@ -20,7 +20,7 @@ export function proxy(request: NextRequest): NextResponse {
   forwarded.set("x-request-id", requestId);
   // Next reads the policy from the request to put the nonce on its own scripts.
   forwarded.set("Content-Security-Policy", policy);
-  forwarded.set("x-path", request.nextUrl.pathname);
+  forwarded.set("x-path", `${request.nextUrl.pathname}${request.nextUrl.search}`);
 
   const response = NextResponse.next({ request: { headers: forwarded } });
   response.headers.set("Content-Security-Policy", policy);

@@ -32,6 +32,13 @@ export const authOptions: NextAuthOptions = {
       },
     }),
   ],
+  logger: {
+    error(code, metadata) {
+      // A cookie that was changed or is another server's: its holder is asked to sign in, and that is all.
+      if (code === "JWT_SESSION_ERROR") console.warn("A session cookie that is not ours was turned away.");
+      else console.error(`next-auth ${code}`, metadata);
+    },
+  },
   callbacks: {
     jwt({ token, user }) {
       return user

@@ -8,6 +8,7 @@ const start = new Date("2026-11-24T22:30:00Z");
 
 afterEach(() => {
   vi.useRealTimers();
+  vi.restoreAllMocks();
 });
 
 /** What a session made at the start is worth so many hours later; null when nothing. */
@@ -25,4 +26,25 @@ test("a session lasts a working day", async () => {
 
 test("and no longer", async () => {
   expect(await sessionAfter(12.1)).toBeNull();
+});
+
+test("a cookie that somebody changed opens nothing", async () => {
+  const token = await encode({ token: signedIn, secret });
+  const changed = `${token.slice(0, -2)}${token.endsWith("A") ? "BB" : "AA"}`;
+  expect(await decode({ token: changed, secret }).catch(() => null)).toBeNull();
+});
+
+test("and is one line in the server's record, without a stack", () => {
+  const warned = vi.spyOn(console, "warn").mockImplementation(() => undefined);
+  const failed = vi.spyOn(console, "error").mockImplementation(() => undefined);
+  authOptions.logger?.error?.("JWT_SESSION_ERROR", new Error("decryption operation failed"));
+  expect(warned.mock.calls).toEqual([["A session cookie that is not ours was turned away."]]);
+  expect(failed).not.toHaveBeenCalled();
+});
+
+test("while any other trouble with signing in is told in full", () => {
+  const failed = vi.spyOn(console, "error").mockImplementation(() => undefined);
+  const trouble = new Error("no secret");
+  authOptions.logger?.error?.("NO_SECRET", trouble);
+  expect(failed.mock.calls).toEqual([["next-auth NO_SECRET", trouble]]);
 });

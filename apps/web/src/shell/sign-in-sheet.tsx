@@ -11,7 +11,7 @@ interface SignInSheetProps {
   readonly next?: string;
   /** Shown beside the form where there is room. */
   readonly picture: ReactNode;
-  /** The demo's sign-ins, where this is the demo. */
+  /** What to know before signing in. */
   readonly note?: ReactNode;
 }
 
@@ -25,6 +25,7 @@ export function SignInSheet({ action, next, picture, note }: SignInSheetProps) {
           Buildproof
         </p>
         <h1>Sign in to the workshop</h1>
+        {note}
         <ActionForm action={action} label="Sign in">
           {next && <input type="hidden" name="next" value={next} />}
           <TextField name="email" label="E-mail" type="email" autoComplete="username" isRequired autoFocus />
@@ -39,7 +40,6 @@ export function SignInSheet({ action, next, picture, note }: SignInSheetProps) {
             Sign in
           </SubmitButton>
         </ActionForm>
-        {note}
       </div>
       <div className="door-picture">{picture}</div>
     </main>

@@ -14,7 +14,11 @@ export function limitWords({ low, high, unit }: Limits): string {
   return high === null ? `any ${unit}` : `at most ${figureWords(high, unit)}`;
 }
 
-/** A figure as the floor reads it, thousands apart, no more decimals than were entered: "24,310 km". */
+/**
+ * A figure as the floor reads it, thousands apart, no more decimals than were entered: "24,310 km", "−0.5°".
+ * Degrees of angle stand close to their figure, every other unit apart (SI Brochure, 9th edition, 5.4.3).
+ */
 export function figureWords(value: number, unit = ""): string {
-  return `${value.toLocaleString("en-AU", { maximumFractionDigits: 6 })} ${unit}`.trim();
+  const figure = value.toLocaleString("en-AU", { maximumFractionDigits: 6 }).replace("-", "−");
+  return unit === "°" ? `${figure}°` : `${figure} ${unit}`.trim();
 }

@@ -1,8 +1,8 @@
-import { TextDecoder } from "node:util";
 import { csvRecords } from "./csv-records";
 import { dynoLogRefusals } from "./dyno-log-refusals";
 import type { DynoLogRefusal, DynoLogResult, DynoLogRow } from "./dyno-log-row";
 import { dynoLogRows } from "./dyno-log-rows";
+import { utf8Text } from "./utf8-text";
 
 export interface DynoLogOptions {
   readonly limitBytes?: number;
@@ -19,7 +19,7 @@ export async function readDynoLog(
   onRow: (row: DynoLogRow) => void,
   { limitBytes = 150_000_000, limitRuns = 100 }: DynoLogOptions = {},
 ): Promise<DynoLogResult> {
-  const decoder = new TextDecoder("utf-8", { fatal: true });
+  const decoder = utf8Text();
   const records = csvRecords();
   const rows = dynoLogRows(records.delimiter, onRow, limitRuns);
   const refused = (refusal: DynoLogRefusal): DynoLogResult => ({ ok: false, refusal });
@@ -27,23 +27,12 @@ export async function readDynoLog(
   for await (const chunk of stream) {
     bytes += chunk.byteLength;
     if (bytes > limitBytes) return refused(dynoLogRefusals.tooLarge(limitBytes));
-    const text = decoded(decoder, chunk);
+    const text = chunk.includes(0) ? null : decoder.push(chunk);
     if (text === null) return refused(dynoLogRefusals.notText());
     const refusal = rows.take(records.push(text));
     if (refusal !== null) return refused(refusal);
   }
-  const last = decoded(decoder, null);
-  if (last === null) return refused(dynoLogRefusals.notText());
-  const refusal = rows.take(records.push(last)) ?? rows.take(records.end());
+  if (!decoder.end()) return refused(dynoLogRefusals.notText());
+  const refusal = rows.take(records.end());
   return refusal === null ? rows.finish() : refused(refusal);
-}
-
-/** Text of the next bytes, or null where they are no UTF-8 text. */
-function decoded(decoder: TextDecoder, chunk: Uint8Array | null): string | null {
-  if (chunk?.includes(0)) return null;
-  try {
-    return chunk === null ? decoder.decode() : decoder.decode(chunk, { stream: true });
-  } catch {
-    return null;
-  }
 }

@@ -36,10 +36,12 @@ function forecastPoint(
 ): ForecastPoint {
   const { speedRpm, point, fuelDemandKgPerH, fuelLimit } = state;
   const place = reportPlace(question);
-  const torque = (off: Deviation) => boostedTorque(question, state, use, drivelineOff(use, off), off);
-  const power = (off: Deviation) =>
-    deliveredPower(powerOf(torque(off).torqueNm, speedRpm), speedRpm, place, drivelineOff(use, off));
-  const expected = torque(asExpected);
+  const power = (off: Deviation) => {
+    const loss = drivelineOff(use, off);
+    const { torqueNm } = boostedTorque(question, state, use, loss, off);
+    return deliveredPower(powerOf(torqueNm, speedRpm), speedRpm, place, loss);
+  };
+  const expected = boostedTorque(question, state, use, drivelineOff(use, asExpected), asExpected);
   return {
     speedRpm,
     baselineKw: baselineThere(question, state.baselineKw, speedRpm, use),

@@ -37,18 +37,18 @@ export function roadRun(
   let state: RoadState = { s: 0, ms: 0, m: 0 };
   let motion: Motion = { gear: 0, shifting: false };
   let shiftEndS = 0;
+  // Of the state and motion at the time they are called: made once, because a run has a thousand steps.
+  const take = (h: number) => step(vehicle, state, motion, h);
+  const happens = (later: RoadState) => !motion.shifting && changes(vehicle, later, motion.gear, log.limit());
   log.enter(state, motion);
   for (;;) {
     const because = over(vehicle, state, motion, goals);
     if (because) return { ...log.close(state, motion), end: { ...state, because } };
-    const next = stepUntil(
-      (h) => step(vehicle, state, motion, h),
-      motion.shifting
-        ? Math.min(scheme.stepS, shiftEndS - state.s)
-        : steady(vehicle, state, motion, scheme.stepS),
-      (later) => !motion.shifting && changes(vehicle, later, motion.gear, log.limit()),
-    );
-    meet(goals, state, next.at, (h) => step(vehicle, state, motion, h), next.h);
+    const whole = motion.shifting
+      ? Math.min(scheme.stepS, shiftEndS - state.s)
+      : steady(vehicle, state, motion, scheme.stepS);
+    const next = stepUntil(take, whole, happens);
+    meet(goals, state, next.at, take, next.h);
     state = next.at;
     log.pass(state, motion);
     if (motion.shifting && state.s >= shiftEndS - 1e-12) {
@@ -78,11 +78,10 @@ function steady(vehicle: RoadVehicle, { ms }: RoadState, motion: Motion, stepS: 
 }
 
 function step(vehicle: RoadVehicle, from: RoadState, motion: Motion, h: number): RoadState {
-  const a = (speedMs: number) => acceleration(vehicle, motion, speedMs);
-  const k1 = a(from.ms);
-  const k2 = a(from.ms + (h / 2) * k1);
-  const k3 = a(from.ms + (h / 2) * k2);
-  const k4 = a(from.ms + h * k3);
+  const k1 = acceleration(vehicle, motion, from.ms);
+  const k2 = acceleration(vehicle, motion, from.ms + (h / 2) * k1);
+  const k3 = acceleration(vehicle, motion, from.ms + (h / 2) * k2);
+  const k4 = acceleration(vehicle, motion, from.ms + h * k3);
   return {
     s: from.s + h,
     ms: Math.max(0, from.ms + (h / 6) * (k1 + 2 * k2 + 2 * k3 + k4)),

@@ -33,21 +33,23 @@ export function forecastCurve({ points }: Pick<Forecast, "points">): Curve {
 }
 
 function curvePoint(point: ForecastPoint): CurvePoint {
-  const { speedRpm, lowKw, expectedKw, highKw, baselineKw } = point;
+  const { speedRpm, lowKw, expectedKw, highKw, baselineKw, boostKPa, manifoldTempC } = point;
+  const nm = (powerKw: number) => shown(newtonMetresAt(powerKw, speedRpm));
   return {
     speedRpm,
-    powerKw: { low: lowKw, expected: expectedKw, high: highKw },
-    torqueNm: {
-      low: newtonMetresAt(lowKw, speedRpm),
-      expected: newtonMetresAt(expectedKw, speedRpm),
-      high: newtonMetresAt(highKw, speedRpm),
-    },
-    baselineKw,
-    baselineNm: newtonMetresAt(baselineKw, speedRpm),
-    boostKPa: point.boostKPa,
-    chargeC: point.manifoldTempC,
-    crankNm: point.crankTorqueNm,
+    powerKw: { low: shown(lowKw), expected: shown(expectedKw), high: shown(highKw) },
+    torqueNm: { low: nm(lowKw), expected: nm(expectedKw), high: nm(highKw) },
+    baselineKw: shown(baselineKw),
+    baselineNm: nm(baselineKw),
+    boostKPa: boostKPa === null ? null : shown(boostKPa),
+    chargeC: manifoldTempC === null ? null : shown(manifoldTempC),
+    crankNm: shown(point.crankTorqueNm),
   };
+}
+
+/** A curve goes to the browser at every choice: more digits than a dyno has only weigh. */
+function shown(value: number): number {
+  return Number(value.toFixed(2));
 }
 
 function peakOf(points: readonly CurvePoint[], measure: (point: CurvePoint) => Banded): CurvePeak {

@@ -43,7 +43,7 @@ export function powerBaseline(figures: ModelFigures, measured: MeasuredBaseline 
       source: "measured",
       at: "hubs",
       points: run,
-      sentence: `Over this vehicle's own baseline of ${measured.doneOn}, mean of ${measured.runs} runs, ${air}.`,
+      sentence: `From this vehicle's own baseline of ${measured.doneOn}, mean of ${measured.runs} runs, ${air}.`,
       sessionId: measured.sessionId,
     };
   }
@@ -52,7 +52,7 @@ export function powerBaseline(figures: ModelFigures, measured: MeasuredBaseline 
     at: "crank",
     points: within(ratedAtCrank),
     sentence:
-      "Over the maker's rating less the driveline: this vehicle has no baseline of its own that stands.",
+      "From the maker's rating less the driveline: this vehicle has no baseline of its own that stands.",
     sessionId: null,
   };
 }

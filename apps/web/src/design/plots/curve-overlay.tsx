@@ -7,6 +7,8 @@ import { CurveReadout } from "./curve-readout";
 import type { ChannelStrip, CurveLimit, CurveRun, ForecastBand } from "./curve-types";
 import { patternOf } from "./line-pattern";
 import { commonDomain, panelGeometry } from "./panel-geometry";
+import { rangeAt } from "./range-at";
+import { type ReadoutRow, readoutRows } from "./readout-rows";
 import { readoutSamples } from "./readout-samples";
 import { type PlotPoint, peakOf } from "./value-at";
 
@@ -52,9 +54,14 @@ export function CurveOverlay(props: CurveOverlayProps) {
   const across = scaleLinear().domain(xDomain).range([0, 1]);
   const xTicks = across.ticks(8).map((rpm) => ({ rpm, across: across(rpm) }));
   const lastPower = panels[0]?.series.at(-1) ?? [];
+  const rows = readoutRows(runs);
   const samples = readoutSamples({
     xDomain,
-    series: runs.map((_, runIndex) => panels.map((panel) => panel.series[runIndex] ?? [])),
+    series: rows.map((row) => {
+      const runIndex = runs.findIndex(({ id }) => id === row.id);
+      const strips = panels.slice(2).map((panel) => panel.series[runIndex] ?? []);
+      return [...rowSeries(row), ...strips];
+    }),
   });
   return (
     <figure className="plot" data-size={props.size ?? "full"}>
@@ -63,7 +70,7 @@ export function CurveOverlay(props: CurveOverlayProps) {
         samples={samples}
         xDomain={xDomain}
         startRpm={peakOf(lastPower)?.x ?? xDomain[0]}
-        runs={runs.map(({ id, label }) => ({ id, label }))}
+        runs={rows.map(({ id, label }) => ({ id, label }))}
         quantities={panels.map(({ id, title, unit, decimals }) => ({ id, title, unit, decimals }))}
       >
         {panels.map((panel) => (
@@ -77,6 +84,7 @@ export function CurveOverlay(props: CurveOverlayProps) {
             xTicks={xTicks}
             bandLabel={panel.band?.label}
             marksPeaks={panel.fromZero}
+            peakRange={(runId, rpm) => peakRange(runs, panel.id, runId, rpm)}
             geometry={geometryOf(panel, runs, xDomain)}
           />
         ))}
@@ -85,6 +93,19 @@ export function CurveOverlay(props: CurveOverlayProps) {
       <CurvePeaks runs={runs} measuredAt={props.measuredAt} />
     </figure>
   );
+}
+
+function rowSeries({ points }: ReadoutRow): readonly (readonly PlotPoint[])[] {
+  return [
+    points.map(({ engineRpm, powerKw }) => ({ x: engineRpm, y: powerKw })),
+    points.map(({ engineRpm, torqueNm }) => ({ x: engineRpm, y: torqueNm })),
+  ];
+}
+
+function peakRange(runs: readonly CurveRun[], panel: string, runId: string, rpm: number) {
+  const run = runs.find(({ id }) => id === runId);
+  const range = run && rangeAt(run, rpm);
+  return panel === "power" ? range?.powerKw : range?.torqueNm;
 }
 
 function geometryOf(panel: Panel, runs: readonly CurveRun[], xDomain: readonly [number, number]) {

@@ -14,6 +14,11 @@ interface CurvePanelProps {
   readonly runs: readonly { readonly id: string; readonly label: string; readonly pattern: LinePattern }[];
   readonly bandLabel?: string;
   readonly marksPeaks: boolean;
+  /** Of a forecast, the range at its peak: a bare figure would promise it. */
+  readonly peakRange: (
+    runId: string,
+    rpm: number,
+  ) => { readonly low: number; readonly high: number } | undefined;
 }
 
 const LABEL_GAP_PX = 15;
@@ -62,7 +67,7 @@ export function CurvePanel(props: CurvePanelProps) {
           })}
         </svg>
         <Limits limits={geometry.limits} />
-        {props.marksPeaks && <Peaks lines={geometry.lines} decimals={decimals} />}
+        {props.marksPeaks && <Peaks lines={geometry.lines} decimals={decimals} peakRange={props.peakRange} />}
         <EndLabels {...props} />
       </svg>
     </div>
@@ -90,7 +95,9 @@ function Limits({ limits }: Pick<PanelGeometry, "limits">) {
   ));
 }
 
-function Peaks({ lines, decimals }: Pick<PanelGeometry, "lines"> & { readonly decimals: number }) {
+type PeaksProps = Pick<PanelGeometry, "lines"> & Pick<CurvePanelProps, "decimals" | "peakRange">;
+
+function Peaks({ lines, decimals, peakRange }: PeaksProps) {
   const peaks = lines.flatMap(({ id, peak }) => (peak ? [{ id, ...peak }] : []));
   return peaks.map((peak, index) => {
     // Two peaks on one spot: the mark stays, the figure is in the table below.
@@ -102,12 +109,21 @@ function Peaks({ lines, decimals }: Pick<PanelGeometry, "lines"> & { readonly de
         <circle className="plot-peak" cx={percent(peak.across)} cy={peak.y} r={4} />
         {!isCovered && (
           <text className="plot-peak-figure" x={percent(peak.across)} y={peak.y - 9} textAnchor="middle">
-            {figureText(peak.value, decimals)}
+            {peakText(peak, decimals, peakRange(peak.id, peak.x))}
           </text>
         )}
       </g>
     );
   });
+}
+
+function peakText(
+  { value }: { readonly value: number },
+  decimals: number,
+  range: ReturnType<CurvePanelProps["peakRange"]>,
+): string {
+  if (!range) return figureText(value, decimals);
+  return `${figureText(range.low, decimals)}–${figureText(range.high, decimals)}`;
 }
 
 function EndLabels({ geometry, runs, bandLabel, heightPx }: CurvePanelProps) {

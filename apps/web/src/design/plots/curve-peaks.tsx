@@ -1,6 +1,8 @@
 import { Figure } from "../figure";
+import { figureText } from "../figure-text";
 import type { CurveRun, LinePattern } from "./curve-types";
 import { dashesOf } from "./line-pattern";
+import { rangeAt } from "./range-at";
 import { peakOf } from "./value-at";
 
 interface CurvePeaksProps {
@@ -34,12 +36,14 @@ export function CurvePeaks({ runs, measuredAt }: CurvePeaksProps) {
             <td data-align="figure">
               <Peak
                 points={run.points.map((point) => ({ x: point.engineRpm, y: point.powerKw }))}
+                range={(rpm) => rangeAt(run, rpm)?.powerKw}
                 unit="kW"
               />
             </td>
             <td data-align="figure">
               <Peak
                 points={run.points.map((point) => ({ x: point.engineRpm, y: point.torqueNm }))}
+                range={(rpm) => rangeAt(run, rpm)?.torqueNm}
                 unit="N·m"
               />
             </td>
@@ -50,11 +54,24 @@ export function CurvePeaks({ runs, measuredAt }: CurvePeaksProps) {
   );
 }
 
-function Peak({ points, unit }: { readonly points: Parameters<typeof peakOf>[0]; readonly unit: string }) {
+interface PeakProps {
+  readonly points: Parameters<typeof peakOf>[0];
+  readonly range: (rpm: number) => { readonly low: number; readonly high: number } | undefined;
+  readonly unit: string;
+}
+
+function Peak({ points, range, unit }: PeakProps) {
   const peak = peakOf(points);
   if (!peak) return <>not measured</>;
+  const between = range(peak.x);
   return (
     <>
+      {between && (
+        <>
+          {figureText(between.low)}–<Figure value={between.high} unit={unit} />,{" "}
+          <span className="fine">expected</span>{" "}
+        </>
+      )}
       <Figure value={peak.y} unit={unit} /> <span className="fine">at</span>{" "}
       <Figure value={peak.x} unit="rpm" />
     </>

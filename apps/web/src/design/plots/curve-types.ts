@@ -13,6 +13,14 @@ export interface CurveRun {
   /** Told apart by pattern, never by colour alone; by order when left out. */
   readonly pattern?: LinePattern;
   readonly points: readonly CurvePoint[];
+  /** A forecast carries its range at the same speeds: it is told with every figure of it. */
+  readonly range?: readonly CurveRange[];
+}
+
+export interface CurveRange {
+  readonly engineRpm: number;
+  readonly powerKw: { readonly low: number; readonly high: number };
+  readonly torqueNm: { readonly low: number; readonly high: number };
 }
 
 export type LinePattern = "solid" | "dashed" | "dotted" | "dash-dot" | "long-dash";

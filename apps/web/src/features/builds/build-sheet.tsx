@@ -2,6 +2,7 @@
 
 import type { ShownSheet } from "@buildproof/workshop";
 import { Page, Stack } from "@/design/sheet";
+import { ForecastSection } from "../engineering/forecast-section";
 import { InspectionSection } from "./inspection-section";
 import { LedgerSection } from "./ledger-section";
 import { OvertakenNotice } from "./overtaken-notice";
@@ -39,6 +40,7 @@ export function BuildSheet({ sheet, quote, mayWrite, mayInspect }: BuildSheetPro
           </section>
           <Stack>
             <SheetChain sheet={sheet} />
+            <ForecastSection forecast={sheet.forecast} />
             <LedgerSection sheet={sheet} />
             <InspectionSection sheet={sheet} mayInspect={mayInspect} />
           </Stack>

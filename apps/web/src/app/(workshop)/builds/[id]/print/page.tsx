@@ -11,6 +11,7 @@ import { dateText, daysText, hoursText } from "@/features/builds/build-words";
 import { chainPaths, weakestLink } from "@/features/builds/chain-of-build";
 import { PrintButton } from "@/features/builds/print-button";
 import { fuelText, kilometres } from "@/features/customers/vehicle-words";
+import { ForecastSection } from "@/features/engineering/forecast-section";
 import { load } from "@/server/load";
 import { Refused } from "@/server/refused";
 
@@ -57,6 +58,7 @@ export default async function PrintBuildPage(props: { readonly params: Promise<{
       <ChosenTables sheet={sheet} />
       <Open sheet={sheet} />
       <PrintedChain sheet={sheet} />
+      <ForecastSection forecast={sheet.forecast} size="full" />
     </Page>
   );
 }

@@ -15,8 +15,29 @@ module.exports = {
       severity: "error",
       comment:
         "A calculation must be checkable against its source with no database, clock or network. Move the I/O to a use case.",
-      from: { path: `^packages/${calculations}/src/`, pathNot: "[.]test[.]ts$" },
+      from: {
+        path: `^packages/${calculations}/src/`,
+        pathNot: ["[.]test[.]ts$", "^packages/prerequisites/src/(solver|testing)/"],
+      },
       to: { pathNot: `^packages/${calculations}/src/` },
+    },
+    {
+      name: "search-is-handed-in",
+      severity: "error",
+      comment:
+        "The solver's worker and its clock stay behind the entry of their own; the calculation takes a search as a parameter.",
+      from: {
+        path: "^packages/prerequisites/src/",
+        pathNot: ["[.]test[.]ts$", "^packages/prerequisites/src/solver/"],
+      },
+      to: { path: "^packages/prerequisites/src/solver/" },
+    },
+    {
+      name: "solver-imports-its-solver-only",
+      severity: "error",
+      comment: "The entry of the solver may import the one registry package it is named for.",
+      from: { path: "^packages/prerequisites/src/solver/", pathNot: "[.]test[.]ts$" },
+      to: { pathNot: "^(packages/prerequisites/src/|node_modules/clingo-wasm/)" },
     },
     {
       name: "units-import-nothing",
@@ -77,9 +98,13 @@ module.exports = {
     {
       name: "no-deep-imports",
       severity: "error",
-      comment: "A package's index is its promise; database has two more, for set-up and for tests.",
+      comment:
+        "A package's index is its promise; database has two more, for set-up and for tests, prerequisites one for its solver.",
       from: { path: "^(apps|packages)/([^/]+)/" },
-      to: { path: "^packages/([^/]+)/src/(?!(setup/|testing/)?index[.]ts$)", pathNot: "^packages/$2/" },
+      to: {
+        path: "^packages/([^/]+)/src/(?!(setup/|testing/|solver/)?index[.]ts$)",
+        pathNot: "^packages/$2/",
+      },
     },
     {
       name: "never-your-own-index",

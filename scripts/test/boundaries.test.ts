@@ -11,6 +11,11 @@ const rules: IConfiguration = createRequire(import.meta.url)("../../.dependency-
 const plants: Readonly<Record<string, { readonly file: string; readonly imports: string }>> = {
   "no-circular": { file: "packages/units/src/one.ts", imports: "./two" },
   "pure-stays-pure": { file: "packages/pricing/src/reads-a-file.ts", imports: "node:fs" },
+  "search-is-handed-in": { file: "packages/prerequisites/src/reaches.ts", imports: "./solver/worker" },
+  "solver-imports-its-solver-only": {
+    file: "packages/prerequisites/src/solver/reads.ts",
+    imports: "node:fs",
+  },
   "units-import-nothing": {
     file: "packages/units/src/reaches-up.ts",
     imports: "../../engineering/src/index",
@@ -42,6 +47,7 @@ const ground: Readonly<Record<string, string>> = {
   "node_modules/pg/index.js": "module.exports = {};",
   "packages/units/src/two.ts": 'import "./one";\nexport const two = 2;\n',
   "packages/units/src/index.ts": 'export * from "./two";\n',
+  "packages/prerequisites/src/solver/worker.ts": "export const worker = 1;\n",
   "packages/engineering/src/index.ts": "export const engine = 1;\n",
   "packages/pricing/src/index.ts": "export const price = 1;\n",
   "packages/compliance/src/index.ts": "export const rule = 1;\n",

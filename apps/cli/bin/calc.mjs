@@ -30,6 +30,16 @@ function fingerprint() {
   return hash.digest("hex").slice(0, 16);
 }
 
+/** The solver starts a worker and reads files beside its own source, so the bundle names where it lies. */
+const solverBesideItsFiles = {
+  name: "solver-beside-its-files",
+  setup: (build) =>
+    build.onResolve({ filter: /^clingo-wasm$/ }, ({ path }) => ({
+      path: import.meta.resolve(path),
+      external: true,
+    })),
+};
+
 /** Another run may be writing the same bundle, so it is written aside and moved into place. */
 async function bundleInto(folder, name) {
   const { build } = await import("esbuild");
@@ -42,6 +52,7 @@ async function bundleInto(folder, name) {
     format: "esm",
     target: "node20",
     logLevel: "error",
+    plugins: [solverBesideItsFiles],
   });
   renameSync(unfinished, join(folder, name));
 }

@@ -1,22 +1,37 @@
-import { calculationSchema, calculations, runCalculationText } from "@buildproof/contract";
+import {
+  calculationSchema,
+  calculations,
+  readWithin,
+  runCalculationText,
+  WITHIN_SENTENCE,
+} from "@buildproof/contract";
 
 type Outcome = { readonly code: 0 | 2; readonly out: string; readonly error: string };
 
-const USAGE = "calc [NAME [--schema]] < input.json";
+const USAGE = "calc [NAME [--schema | --within MS]] < input.json; --within is for calculations that search";
 
 /** What the command prints and how it ends; reading standard input is left to the caller. */
 export async function calcOutcome(
   args: readonly string[],
   readInput: () => Promise<string>,
 ): Promise<Outcome> {
-  const [name, flag, ...rest] = args;
+  const [name, flag, written, ...rest] = args;
   if (name === undefined || name === "--help") return printed(list());
-  if (rest.length > 0 || (flag !== undefined && flag !== "--schema")) {
+  const found = calculations.get(name);
+  if (flag === "--within" && found?.isTimed && written !== undefined && rest.length === 0) {
+    const withinMs = readWithin(written);
+    if (withinMs === null) return failed({ code: "invalid-field", message: WITHIN_SENTENCE, path: "within" });
+    return answered(name, await readInput(), withinMs);
+  }
+  if (written !== undefined || (flag !== undefined && flag !== "--schema")) {
     return failed({ code: "usage", message: `This command is called as: ${USAGE}.`, path: "" });
   }
-  const isKnown = calculations.has(name);
-  if (isKnown && flag === "--schema") return printed(JSON.stringify(calculationSchema(name), null, 2));
-  const answer = runCalculationText(name, isKnown ? await readInput() : "");
+  if (found && flag === "--schema") return printed(JSON.stringify(calculationSchema(name), null, 2));
+  return answered(name, found ? await readInput() : "");
+}
+
+async function answered(name: string, input: string, withinMs?: number): Promise<Outcome> {
+  const answer = await runCalculationText(name, input, { withinMs });
   return answer.ok ? printed(JSON.stringify(answer.value)) : failed(answer.error);
 }
 

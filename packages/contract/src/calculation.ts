@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { Limits } from "./limits";
 
 /** What became of one input: an answer, or what is wrong with the input. */
 type Attempt =
@@ -12,31 +13,35 @@ export type Calculation = {
   readonly readsExactDecimals: boolean;
   readonly input: z.ZodType;
   readonly output: z.ZodType;
-  readonly attempt: (input: unknown) => Attempt;
+  /** Whether it searches, so that it may be told how long. */
+  readonly isTimed: boolean;
+  readonly attempt: (input: unknown, limits: Limits) => Promise<Attempt>;
 };
 
 type Definition<Input extends z.ZodType, Output extends z.ZodType> = {
   readonly summary: string;
   readonly readsExactDecimals?: boolean;
+  readonly isTimed?: boolean;
   readonly input: Input;
   readonly output: Output;
-  readonly run: (input: z.output<Input>) => z.input<Output>;
+  readonly run: (input: z.output<Input>, limits: Limits) => z.input<Output> | Promise<z.input<Output>>;
 };
 
 /** Ties schema and function together while their types are known, then forgets the types for the table. */
 export function calculation<Input extends z.ZodType, Output extends z.ZodType>(
   definition: Definition<Input, Output>,
 ): Calculation {
-  const { summary, readsExactDecimals = false, input, output, run } = definition;
+  const { summary, readsExactDecimals = false, isTimed = false, input, output, run } = definition;
   return {
     summary,
     readsExactDecimals,
+    isTimed,
     input,
     output,
-    attempt(given) {
+    async attempt(given, limits) {
       const parsed = input.safeParse(given);
       return parsed.success
-        ? { ok: true, value: run(parsed.data) }
+        ? { ok: true, value: await run(parsed.data, limits) }
         : { ok: false, issues: parsed.error.issues };
     },
   };

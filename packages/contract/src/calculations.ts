@@ -9,6 +9,7 @@ import { fuelSupplyCalculation } from "./schemas/fuel-supply";
 import { labourCalculation } from "./schemas/labour";
 import { powerForecastCalculation } from "./schemas/power-forecast";
 import { prerequisitesCheckCalculation } from "./schemas/prerequisites-check";
+import { prerequisitesCompleteCalculation } from "./schemas/prerequisites-complete";
 import { quoteTotalsCalculation } from "./schemas/quote-totals";
 import { speedometerCalculation } from "./schemas/speedometer";
 import { tyreCalculation } from "./schemas/tyre";
@@ -32,4 +33,5 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ["labour", labourCalculation],
   ["quote-totals", quoteTotalsCalculation],
   ["prerequisites-check", prerequisitesCheckCalculation],
+  ["prerequisites-complete", prerequisitesCompleteCalculation],
 ]);

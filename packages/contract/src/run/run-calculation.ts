@@ -1,24 +1,34 @@
 import { ImpossibleInputError } from "@buildproof/units";
 import type { Calculation } from "../calculation";
 import { calculations } from "../calculations";
+import type { Limits } from "../limits";
 import { type CalculationAnswer, failure } from "./calculation-error";
 import { shapeProblem } from "./input-shape";
 import { issueError } from "./issue-error";
 import { readJsonExactly } from "./read-json";
 
 /** Answers a named question whose input is already a value. */
-export function runCalculation(name: string, input: unknown): CalculationAnswer {
+export async function runCalculation(
+  name: string,
+  input: unknown,
+  limits: Limits = {},
+): Promise<CalculationAnswer> {
   const found = calculations.get(name);
-  return found ? answer(found, input) : unknownCalculation(name);
+  return found ? answer(found, input, limits) : unknownCalculation(name);
 }
 
 /** Answers a named question whose input is JSON text, reading decimals as written where that matters. */
-export function runCalculationText(name: string, text: string): CalculationAnswer {
+export async function runCalculationText(
+  name: string,
+  text: string,
+  limits: Limits = {},
+): Promise<CalculationAnswer> {
   const found = calculations.get(name);
   if (!found) return unknownCalculation(name);
   const json = text.replace(/^\uFEFF/, "");
+  let input: unknown;
   try {
-    return answer(found, found.readsExactDecimals ? readJsonExactly(json) : JSON.parse(json));
+    input = found.readsExactDecimals ? readJsonExactly(json) : JSON.parse(json);
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error;
     const message =
@@ -27,13 +37,14 @@ export function runCalculationText(name: string, text: string): CalculationAnswe
         : `The input is not JSON (${error.message}).`;
     return failure("not-json", message);
   }
+  return answer(found, input, limits);
 }
 
-function answer(calculation: Calculation, input: unknown): CalculationAnswer {
+async function answer(calculation: Calculation, input: unknown, limits: Limits): Promise<CalculationAnswer> {
   const problem = shapeProblem(input);
   if (problem) return failure("impossible-shape", problem);
   try {
-    const attempt = calculation.attempt(input);
+    const attempt = await calculation.attempt(input, limits);
     return attempt.ok ? attempt : { ok: false, error: issueError(attempt.issues, input) };
   } catch (error) {
     if (error instanceof ImpossibleInputError) return failure(error.code, error.message, error.path);

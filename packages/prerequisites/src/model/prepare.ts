@@ -2,8 +2,13 @@ import { checkIds } from "./check-ids";
 import { type Constraint, groupConstraint, ruleConstraint } from "./constraint";
 import type { Model } from "./model";
 
-/** Groups first, then rules, each in the order of the model. */
-export type PreparedModel = { readonly model: Model; readonly constraints: readonly Constraint[] };
+export type PreparedModel = {
+  readonly model: Model;
+  /** Groups first, then rules, each in the order of the model. */
+  readonly constraints: readonly Constraint[];
+  /** By item, those whose answer its selection can change, in the same order. */
+  readonly concerning: ReadonlyMap<string, readonly Constraint[]>;
+};
 
 const prepared = new WeakMap<Model, PreparedModel>();
 
@@ -15,10 +20,19 @@ export function prepare(model: Model): PreparedModel {
   const known = prepared.get(model);
   if (known) return known;
   checkIds(model);
-  const fresh: PreparedModel = {
-    model,
-    constraints: [...(model.groups ?? []).map(groupConstraint), ...(model.rules ?? []).map(ruleConstraint)],
-  };
+  const constraints = [
+    ...(model.groups ?? []).map(groupConstraint),
+    ...(model.rules ?? []).map(ruleConstraint),
+  ];
+  const concerning = new Map<string, Constraint[]>();
+  for (const constraint of constraints) {
+    for (const item of constraint.concerns) {
+      const others = concerning.get(item);
+      if (others) others.push(constraint);
+      else concerning.set(item, [constraint]);
+    }
+  }
+  const fresh: PreparedModel = { model, constraints, concerning };
   prepared.set(model, fresh);
   return fresh;
 }

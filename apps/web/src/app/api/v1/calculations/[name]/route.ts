@@ -1,4 +1,4 @@
-import { runCalculationText } from "@buildproof/contract";
+import { readWithin, runCalculationText, WITHIN_SENTENCE } from "@buildproof/contract";
 import { admitCaller, type Refusal } from "@buildproof/workshop";
 import { requestContext } from "@/server/request-context";
 
@@ -19,7 +19,11 @@ export async function POST(request: Request, { params }: CalculationRoute): Prom
   if (Number(request.headers.get("content-length") ?? 0) > largestQuestionBytes) {
     return failure(413, "too-large", "The question is larger than 20 MB: ask about less at a time.");
   }
-  const outcome = runCalculationText((await params).name, await request.text());
+  const within = new URL(request.url).searchParams.get("within");
+  const withinMs = within === null ? undefined : readWithin(within);
+  if (withinMs === null) return failure(422, "invalid-field", WITHIN_SENTENCE, {}, "within");
+  const limits = { withinMs, cancelled: request.signal };
+  const outcome = await runCalculationText((await params).name, await request.text(), limits);
   if (outcome.ok) return Response.json(outcome.value);
   const status = outcome.error.code === "unknown-calculation" ? 404 : 422;
   return Response.json({ error: outcome.error }, { status });
@@ -36,6 +40,7 @@ function failure(
   code: string,
   message: string,
   headers: Record<string, string> = {},
+  path = "",
 ): Response {
-  return Response.json({ error: { code, message, path: "" } }, { status, headers });
+  return Response.json({ error: { code, message, path } }, { status, headers });
 }

@@ -1,0 +1,100 @@
+import { decimalToNumber } from "@buildproof/units";
+import { checkChoice } from "../model/check-ids";
+import type { Facts, Model } from "../model/model";
+import { prepare } from "../model/prepare";
+import { situation, withItems } from "../model/situation";
+import { type Because, becauseOf } from "./because";
+import { bestAddition } from "./best-addition";
+import { type Clash, clashIn } from "./clash";
+import { encode } from "./encode";
+import { asDecimal, type Measure, measuresOf, totalOf } from "./measures";
+import { idsOf, type Problem } from "./problem";
+import { propagate } from "./propagate";
+import { residue } from "./residue";
+import type { Search } from "./search-program";
+
+export type CompletionQuestion = {
+  readonly model: Model;
+  readonly chosen?: readonly string[] | undefined;
+  readonly barred?: readonly string[] | undefined;
+  readonly facts?: Facts | undefined;
+  /** Default price. */
+  readonly minimise?: Measure | undefined;
+};
+
+export type Completion = {
+  readonly status: "optimal" | "impossible" | "time-limit";
+  /** What is added to the chosen, in the order of the items. */
+  readonly add: readonly string[];
+  /** The asked measure of what is added: a sum, or the largest lead time. */
+  readonly total: number | null;
+  /** No completion has a smaller total. */
+  readonly bound: number | null;
+  readonly because: readonly Because[];
+  readonly clash: Clash;
+};
+
+const NO_CLASH: Clash = { chosen: [], groups: [], rules: [] };
+
+/**
+ * The best way to complete a choice: least of the asked measure, then price, hours, lead time and number
+ * of items, then earlier in `items`. So the answer is one, and nothing in it can be left out.
+ *
+ * @throws ImpossibleInputError for an unknown or doubled id, or an item chosen and barred at once.
+ */
+export async function completePrerequisites(
+  question: CompletionQuestion,
+  search: Search,
+): Promise<Completion> {
+  const problem = problemOf(question);
+  const { encoding, measures, chosen, barred } = problem;
+  const { values, conflict } = propagate(encoding, [...chosen, ...barred]);
+  if (conflict) return impossible(problem, search);
+  const inAnyhow = new Set(chosen.map((literal) => literal - 1));
+  const forced = problem.ready.model.items.flatMap((_, index) =>
+    values[index + 1] === 1 && !inAnyhow.has(index) ? [index] : [],
+  );
+  const { minimise = "price" } = question;
+  const parts = residue(encoding, values);
+  const addition = await bestAddition({ parts, items: encoding.items, measures, minimise, forced }, search);
+  if (addition.status === "impossible") return impossible(problem, search);
+
+  const add = addition.add && [...forced, ...addition.add].sort((a, b) => a - b);
+  const figure = (total: bigint): number => decimalToNumber(asDecimal(measures, minimise, total));
+  const total = add && totalOf(measures, minimise, add);
+  const bound = addition.status === "optimal" ? total : addition.bound;
+  const ids = idsOf(problem, add ?? []);
+  const selected = withItems(problem.bare, [...(question.chosen ?? []), ...ids]);
+  return {
+    status: addition.status,
+    add: ids,
+    total: total === null ? null : figure(total),
+    bound: bound === null ? null : figure(bound),
+    because: becauseOf(problem.ready, selected, ids),
+    clash: NO_CLASH,
+  };
+}
+
+function problemOf({ model, chosen = [], barred = [], facts = {} }: CompletionQuestion): Problem {
+  const ready = prepare(model);
+  checkChoice(model, chosen, barred);
+  const places = new Map(model.items.map(({ id }, index) => [id, index + 1]));
+  const literals = (ids: readonly string[]): readonly number[] =>
+    ids.flatMap((id) => places.get(id) ?? []).sort((a, b) => a - b);
+  return {
+    ready,
+    bare: situation([], facts),
+    encoding: encode(model, facts),
+    measures: measuresOf(model.items),
+    chosen: literals(chosen),
+    barred: literals(barred).map((literal) => -literal),
+  };
+}
+
+async function impossible(problem: Problem, search: Search): Promise<Completion> {
+  const nothing = { add: [], total: null, bound: null, because: [] };
+  const clash = await clashIn(problem, search);
+  return clash
+    ? { status: "impossible", ...nothing, clash }
+    : { status: "time-limit", ...nothing, clash: NO_CLASH };
+}

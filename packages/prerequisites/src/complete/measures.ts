@@ -1,0 +1,34 @@
+import { coefficientAt, type ExactDecimal, exactDecimal } from "@buildproof/units";
+import type { Item } from "../model/model";
+
+export type Measure = "price" | "hours" | "leadDays";
+
+/** A measure of every item as whole numbers of 10^−scale. */
+export type Measured = { readonly scale: number; readonly amounts: readonly bigint[] };
+
+export type Measures = Readonly<Record<Measure, Measured>>;
+
+export function measuresOf(items: readonly Item[]): Measures {
+  const measured = (measure: Measure): Measured => {
+    const read = items.map((item) => exactDecimal(item[measure] ?? 0));
+    const scale = Math.max(0, ...read.map((each) => each.scale));
+    return { scale, amounts: read.map((each) => coefficientAt(each, scale)) };
+  };
+  return { price: measured("price"), hours: measured("hours"), leadDays: measured("leadDays") };
+}
+
+/** What items cost in one measure: the largest lead time, the sum of the others. */
+export function totalOf(measures: Measures, measure: Measure, indices: Iterable<number>): bigint {
+  const { amounts } = measures[measure];
+  let total = 0n;
+  for (const index of indices) {
+    const amount = amounts[index] ?? 0n;
+    if (measure !== "leadDays") total += amount;
+    else if (amount > total) total = amount;
+  }
+  return total;
+}
+
+export function asDecimal(measures: Measures, measure: Measure, total: bigint): ExactDecimal {
+  return { coefficient: total, scale: measures[measure].scale };
+}

@@ -1,0 +1,1 @@
+export { clingoSearch } from "./clingo-search";

@@ -37,7 +37,7 @@ module.exports = {
       severity: "error",
       comment: "The entry of the solver may import the one registry package it is named for.",
       from: { path: "^packages/prerequisites/src/solver/", pathNot: "[.]test[.]ts$" },
-      to: { pathNot: "^(packages/prerequisites/src/|node_modules/clingo-wasm/)" },
+      to: { pathNot: "^(packages/prerequisites/src/|(node_modules/)?clingo-wasm)" },
     },
     {
       name: "units-import-nothing",

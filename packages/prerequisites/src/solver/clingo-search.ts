@@ -1,3 +1,4 @@
+/// <reference path="./clingo-wasm.d.ts" />
 import type { Search, SearchAnswer, SearchProgram } from "../complete/search-program";
 import { aspifOf } from "./aspif";
 import { narrowSums } from "./narrow-sums";
@@ -45,8 +46,7 @@ async function searchOnce(
   try {
     const result = await clingo.run(text, program.objectives.length > 0 ? 0 : 1, OPTIONS, (model) => {
       // A solution without anything shown comes without the list.
-      const { Value = [] }: { readonly Value?: readonly string[] } = model;
-      found = Value.map(Number);
+      found = (model.Value ?? []).map(Number);
     });
     if (result.Result === "OPTIMUM FOUND" || result.Result === "SATISFIABLE") {
       return { status: "proven", found };

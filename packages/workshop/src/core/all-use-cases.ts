@@ -17,6 +17,7 @@ import { showCustomer } from "../customers/show-customer";
 import { listModels, showVehicle } from "../customers/show-vehicle";
 import { admitDynoImport } from "../dyno/admit-import";
 import { countRunAgain, excludeRun } from "../dyno/exclude-run";
+import { showMeasuredChain } from "../dyno/measured-chain";
 import { readDynoCertificate } from "../dyno/read-certificate";
 import { recordDynoSession } from "../dyno/record-session";
 import { releaseVerdict } from "../dyno/release-verdict";
@@ -104,6 +105,7 @@ export const allUseCases = [
   releaseVerdict,
   showDyno,
   showJobDyno,
+  showMeasuredChain,
   showVehicleDyno,
   showForecast,
   whoAmI,

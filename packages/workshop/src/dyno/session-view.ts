@@ -1,15 +1,9 @@
 import type { Transaction } from "@buildproof/database";
 import { saturationPressure } from "@buildproof/engineering";
 import { celsius, kelvinFromCelsius } from "@buildproof/units";
-import {
-  type AbortLimit,
-  abortLimits,
-  type LimitedEngine,
-  type LimitReading,
-  worstReading,
-} from "./abort-limits";
 import { isBarred } from "./barred-run";
 import { codeOf } from "./compare-sessions";
+import { type LimitedReading, limitReadings } from "./limit-readings";
 import type { MeasuredEngine } from "./measured-engine";
 import { meanPoints, type SessionFigures, sessionFigures } from "./session-figures";
 import type { RunRecord, SessionRecord } from "./session-record";
@@ -24,7 +18,7 @@ export type SessionView = Omit<SessionRecord, "runs" | "vehicleId" | "buildId" |
   readonly figures: SessionFigures;
   readonly points: readonly ViewPoint[];
   readonly runs: readonly RunView[];
-  readonly readings: readonly { readonly limit: AbortLimit; readonly reading: LimitReading | null }[];
+  readonly readings: readonly LimitedReading[];
 };
 
 export type ViewPoint = RunRecord["reduced"]["points"][number];
@@ -66,22 +60,8 @@ export function sessionView(session: SessionRecord, { engine, names, settled }: 
     figures: sessionFigures(session),
     points,
     runs: runs.map((run) => runView(run, session.factor)),
-    readings: abortLimits(limitedEngine(engine, session)).map((limit) => ({
-      limit,
-      reading: worstReading(limit, points),
-    })),
+    readings: limitReadings(session, engine),
   };
-}
-
-/** Over this the engine is boosted, whatever the maker built. Common practice, no source. */
-const BOOSTED_KPA = 10;
-
-/** The limits follow what was measured: the same engine has others once it is blown. */
-export function limitedEngine(engine: MeasuredEngine, session: Pick<SessionRecord, "runs">): LimitedEngine {
-  const isBlown = session.runs.some(
-    ({ reduced }) => (reduced.channels.boostKPa?.greatest.value ?? 0) > BOOSTED_KPA,
-  );
-  return { ...engine, isBoosted: isBlown || engine.standardAspiration !== "natural" };
 }
 
 /** Dry air pressure as the correction takes it: the barometer less the vapour. */

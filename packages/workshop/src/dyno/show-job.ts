@@ -12,12 +12,12 @@ import { refuse } from "./dyno-refusals";
 import { runsTheDyno } from "./dyno-skill";
 import { vehicleFacts, vehicleSelect } from "./dyno-vehicle";
 import { type JobSessions, jobSessions } from "./job-sessions";
-import { measuredEngine } from "./measured-engine";
+import { limitedEngine } from "./limit-readings";
 import { kindsFor } from "./measured-vehicle";
-import { readSessions } from "./session-record";
-import { limitedEngine, operatorNames, sessionView, settledSessions } from "./session-view";
+import type { SessionRecord } from "./session-record";
 import { proposeSetUp } from "./set-up-proposal";
 import { siteClock } from "./site-clock";
+import { vehicleSessions } from "./vehicle-sessions";
 import { weighPromise } from "./weigh-promise";
 
 /** A job's dyno page: baseline, steps and proof over one another, the promise, and the verdict. */
@@ -28,13 +28,10 @@ export const showJobDyno = query({
   async run({ tx, person }, { jobId }) {
     const job = await tx.job.findUnique({ where: { id: jobId }, select: jobSelect });
     if (!job) return refuse("job-not-found");
-    const engine = measuredEngine(job.vehicle.vehicleModel.figures);
-    const all = await readSessions(tx, { vehicleId: job.vehicle.id });
-    const found = jobSessions(job, all);
+    const { engine, records, views } = await vehicleSessions(tx, job.vehicle);
+    const found = jobSessions(job, records);
     const { baseline, proof, steps } = found;
-    const names = await operatorNames(tx, all);
-    const context = { engine, names, settled: await settledSessions(tx, all) };
-    const view = (session: typeof baseline) => (session ? sessionView(session, context) : null);
+    const view = ({ id }: SessionRecord) => views.find((each) => each.id === id) ?? null;
     const promise = readPromise(job.version.promise);
     return ok({
       ...(await siteClock(tx)),
@@ -49,9 +46,11 @@ export const showJobDyno = query({
       mayMeasure: runsTheDyno(person) && mayDo("dyno:write", person.roles),
       kinds: kindsFor(job.status),
       promise,
-      baseline: view(baseline),
-      steps: steps.flatMap((session) => view(session) ?? []),
-      proof: view(proof),
+      baseline: baseline ? view(baseline) : null,
+      steps: steps.flatMap((step) => view(step) ?? []),
+      proof: proof ? view(proof) : null,
+      /** Of the vehicle, oldest first, other jobs' among them. */
+      sessions: views,
       comparison: baseline && proof ? compareSessions(baseline, proof) : null,
       weighed: promise && proof ? weighPromise(promise, proof) : null,
       verdict: await releasedVerdict(tx, jobId, found),

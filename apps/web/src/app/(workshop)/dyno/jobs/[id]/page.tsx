@@ -3,11 +3,11 @@ import type { Metadata } from "next";
 import { ButtonLink } from "@/design/button";
 import { EmptyState } from "@/design/empty-state";
 import { Columns, Page, Section, SheetHead, Stack } from "@/design/sheet";
-import { VersionChain } from "@/features/builds/version-chain";
 import { DynoCautions } from "@/features/dyno/dyno-cautions";
 import "@/features/dyno/dyno.css";
 import { ImportForm } from "@/features/dyno/import-form";
 import { LimitsSection } from "@/features/dyno/limits-section";
+import { MeasuredChain } from "@/features/dyno/measured-chain";
 import { PrintButton } from "@/features/dyno/print-button";
 import { SessionOverlay } from "@/features/dyno/session-overlay";
 import { SessionSection } from "@/features/dyno/session-section";
@@ -72,7 +72,7 @@ export default async function JobDynoPage({ params, searchParams }: JobDynoProps
             )}
           </Section>
           <VerdictSection page={page} />
-          <VersionChain sold={{ jobId: job.id }} />
+          <MeasuredChain jobId={job.id} />
           <LimitsSection session={sessions.at(-1) ?? null} watched={page.watched} />
         </Stack>
         <Stack>

@@ -1,5 +1,10 @@
 import { type BlowerQuestion, blower, fuelHeadroom, powerForecast } from "@buildproof/engineering";
-import { curvedDisplacement, sampleBlower, samplePump } from "@buildproof/engineering/samples";
+import {
+  curvedDisplacement,
+  leakyDisplacement,
+  sampleBlower,
+  samplePump,
+} from "@buildproof/engineering/samples";
 import { type LinePlot, linePlot } from "./line-plot";
 import { accelerationPlot, speedometerPlot } from "./road-plots";
 
@@ -40,6 +45,7 @@ function boostPlot(): LinePlot {
     y: { label: "boost, kPa", ticks: [-20, 0, 20, 40, 60, 80, 100] },
     lines: [
       { label: "displacement", points: boost(wagon) },
+      { label: "leaking", points: boost({ ...wagon, blower: leakyDisplacement }), dash: "1 3" },
       { label: "without cooler", points: boost({ ...wagon, chargeCooler: null }), dash: "8 4" },
       { label: "centrifugal", points: boost(centrifugal), dash: "2 4" },
     ],

@@ -173,6 +173,48 @@ describe("mass balance of a displacement blower (derivation)", () => {
   });
 });
 
+describe("a displacement blower whose clearances leak (orifice law, derivation)", () => {
+  test.each(["blower-leakage-3250", "blower-leakage-6500"])("%s", (id) => {
+    const { given, expects } = vector(id);
+    const point = only({
+      engine: {
+        displacementL: given("V_d"),
+        volumetricEfficiency: given("eta_v_engine"),
+        maxSpeedRpm: 7_000,
+      },
+      blower: {
+        kind: "displacement",
+        displacementLPerRev: given("D_blower"),
+        volumetricEfficiency: given("eta_v_blower"),
+        leakageAreaMm2: given("A_leak"),
+        adiabaticEfficiency: given("eta_ad"),
+        maxSpeedRpm: 14_000,
+      },
+      drive: {
+        crankPulleyMm: 100 * given("pulley_ratio"),
+        blowerPulleyMm: 100,
+        internalRatio: 1,
+        efficiency: given("eta_mech_drive"),
+      },
+      ambient: { pressureKPa: given("p1"), tempC: given("T1") - KELVIN_AT_0_C },
+      chargeCooler: {
+        effectiveness: given("eps_cooler"),
+        coolantTempC: given("T_coolant") - KELVIN_AT_0_C,
+        pressureDropKPa: given("dp_cooler"),
+      },
+      inletDropKPa: 0,
+      speedsRpm: [given("n")],
+    });
+    expects("PR", point.pressureRatio);
+    expects("mdot", point.airMassFlowKgPerS);
+    expects("leak_pct", point.leakagePct ?? Number.NaN);
+    expects("T2", point.dischargeTempC + KELVIN_AT_0_C);
+    expects("T_m", point.manifoldTempC + KELVIN_AT_0_C);
+    expects("boost", point.boostKPa);
+    expects("P_drive", point.drivePowerKw);
+  });
+});
+
 describe("textbook examples of supercharged engines", () => {
   test("R. K. Rajput, A Textbook of Internal Combustion Engines, Ex. 16.1: power of the blower", () => {
     const { given, expects } = vector("textbook-rajput-16.1");

@@ -7,6 +7,7 @@ const displacement = z.strictObject({
   kind: z.literal("displacement"),
   displacementLPerRev: z.number(),
   volumetricEfficiency: speedCurve,
+  leakageAreaMm2: z.number().optional(),
   adiabaticEfficiency: speedCurve,
   maxSpeedRpm: z.number(),
 });
@@ -64,6 +65,7 @@ export const blowerCalculation = calculation({
           beltSpeedMPerS: z.number(),
           beltOverspeed: z.boolean(),
           overspeed: z.boolean(),
+          leakagePct: z.number().nullable(),
           bypass: z.boolean(),
         }),
       )

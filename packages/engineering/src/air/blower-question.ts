@@ -15,8 +15,10 @@ type AnyBlower = {
 export type DisplacementBlower = AnyBlower & {
   readonly kind: "displacement";
   readonly displacementLPerRev: number;
-  /** Referred to the density at the blower's inlet; leakage makes it less than 1. */
+  /** Referred to the density at the blower's inlet; what leaks makes it less than 1 where no leakage area is given. */
   readonly volumetricEfficiency: SpeedCurve;
+  /** Clearances as an orifice; 0 unless said. What slips through them comes off beside the efficiency. */
+  readonly leakageAreaMm2?: number | undefined;
 };
 
 export type CentrifugalBlower = AnyBlower & {
@@ -75,6 +77,8 @@ export type BlowerPoint = {
   readonly beltSpeedMPerS: number;
   /** The belt runs faster than its maker allows. */
   readonly beltOverspeed: boolean;
+  /** Through the leakage area, of what the rotors sweep; null where there are no rotors that displace. */
+  readonly leakagePct: number | null;
   /** The engine draws more than the blower moves, so the bypass stands open. */
   readonly bypass: boolean;
 };

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { blower } from "./blower";
 import type { BlowerPoint, BlowerQuestion, CentrifugalBlower } from "./blower-question";
 import { airDensity, engineAirFlow, KELVIN_AT_0_C } from "./dry-air";
-import { sampleBlower, sampleDisplacement } from "./sample-blower";
+import { leakyDisplacement, sampleBlower, sampleDisplacement } from "./sample-blower";
 
 const centrifugal: CentrifugalBlower = {
   kind: "centrifugal",
@@ -94,6 +94,52 @@ describe("what a good engineer would look for", () => {
     expect(share).toBeLessThan(0.95);
   });
 
+  describe("clearances of 100 mm² that leak", () => {
+    const leaky = (area: number, change: Partial<BlowerQuestion> = {}) => ({
+      ...sampleBlower,
+      ...change,
+      blower: { ...leakyDisplacement, leakageAreaMm2: area },
+    });
+    const cooled = (effectiveness: number) => ({
+      chargeCooler: { effectiveness, coolantTempC: 45, pressureDropKPa: 5 },
+    });
+    const share = (point: BlowerPoint) => point.leakagePct ?? Number.NaN;
+
+    test("the share that leaks falls with speed and grows with the pressure ratio", () => {
+      const [slow, fast] = [at(leaky(100), 2_000), at(leaky(100), 6_000)];
+      expect(share(slow)).toBeGreaterThan(2 * share(fast));
+      expect(slow.boostKPa).toBeLessThan(fast.boostKPa);
+      const tight = { engine: { ...sampleBlower.engine, volumetricEfficiency: 0.85 } };
+      const packed = at(leaky(100, tight), 6_000);
+      expect(packed.pressureRatio).toBeGreaterThan(fast.pressureRatio);
+      expect(share(packed)).toBeGreaterThan(share(fast));
+    });
+
+    test("what is left is 0.80 to 0.95 of the swept volume where blowers are used (from memory)", () => {
+      for (const speed of [3_000, 4_500, 6_000]) {
+        const left = 98 - share(at(leaky(100), speed));
+        expect(left).toBeGreaterThan(80);
+        expect(left).toBeLessThan(95);
+      }
+    });
+
+    test("a better cooler lowers the gauge and with it the leakage, so a little more air arrives", () => {
+      const [worse, better] = [at(leaky(100, cooled(0.5)), 6_000), at(leaky(100, cooled(0.85)), 6_000)];
+      expect(better.boostKPa).toBeLessThan(worse.boostKPa - 5);
+      expect(better.airMassFlowKgPerS / worse.airMassFlowKgPerS).toBeGreaterThan(1);
+      expect(better.airMassFlowKgPerS / worse.airMassFlowKgPerS).toBeLessThan(1.02);
+      expect(better.drivePowerKw).toBeLessThan(worse.drivePowerKw - 1);
+    });
+
+    test("no area is no leakage, and a centrifugal blower has none to tell", () => {
+      const { blower: plain } = leaky(0);
+      const { leakageAreaMm2: _, ...without } = plain;
+      expect(at({ ...sampleBlower, blower: without }, 4_000)).toEqual(at(leaky(0), 4_000));
+      expect(at(leaky(0), 4_000).leakagePct).toBe(0);
+      expect(at(centrifugalBuild, 4_000).leakagePct).toBeNull();
+    });
+  });
+
   test("too slow a drive opens the bypass: ratio 1, no drive power, and the engine still breathes", () => {
     const slow = at({ ...sampleBlower, drive: { ...sampleBlower.drive, blowerPulleyMm: 220 } }, 3_000);
     expect(slow).toMatchObject({ bypass: true, pressureRatio: 1, drivePowerKw: 0 });
@@ -149,6 +195,8 @@ describe("questions that cannot be meant", () => {
       "out-of-range",
       "blower.displacementLPerRev",
     ],
+    [{ blower: { ...sampleDisplacement, leakageAreaMm2: -1 } }, "out-of-range", "blower.leakageAreaMm2"],
+    [{ blower: { ...sampleDisplacement, leakageAreaMm2: nan } }, "out-of-range", "blower.leakageAreaMm2"],
     [{ blower: { ...centrifugal, designPressureRatio: 0.9 } }, "out-of-range", "blower.designPressureRatio"],
     [{ ambient: { ...ambient, pressureKPa: 30 }, inletDropKPa: 25 }, "no-pressure-left", "inletDropKPa"],
     [{ speedsRpm: [3_000, 6_501] }, "above-engine-speed", "speedsRpm[1]"],
@@ -180,7 +228,8 @@ describe("for any build", () => {
     engineEfficiency: between(0.7, 1.05),
     /** Of the blower per turn, over the engine's. */
     share: between(0.1, 0.45),
-    leakage: between(0.6, 1),
+    filling: between(0.6, 1),
+    leakageAreaMm2: fc.option(between(0, 250), { nil: undefined }),
     adiabaticEfficiency: between(0.4, 0.9),
     designSpeedRpm: between(20_000, 60_000),
     designPressureRatio: between(1, 2.5),
@@ -216,7 +265,8 @@ describe("for any build", () => {
       : {
           ...sampleDisplacement,
           displacementLPerRev: part.displacementL * part.share,
-          volumetricEfficiency: part.leakage,
+          volumetricEfficiency: part.filling,
+          leakageAreaMm2: part.leakageAreaMm2,
           adiabaticEfficiency: part.adiabaticEfficiency,
         },
     drive: {

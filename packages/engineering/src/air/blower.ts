@@ -1,9 +1,10 @@
 import { valueAtSpeed } from "../question/speed-curve";
-import { balancedRatio, displacementDelivery } from "./balanced-ratio";
+import { balancedRatio } from "./balanced-ratio";
 import type { BlowerPoint, BlowerQuestion } from "./blower-question";
 import { centrifugalRatio } from "./centrifugal-ratio";
 import { type ChargePath, chargeAir, chargePath } from "./charge-air";
 import { checkBlowerQuestion } from "./check-blower-question";
+import { displacementDelivery } from "./displacement-delivery";
 import { AIR_HEAT_CAPACITY, airDensity, engineAirFlow, KELVIN_AT_0_C } from "./dry-air";
 
 /**
@@ -27,7 +28,12 @@ export function checkedBlowerPoint(question: BlowerQuestion, speedRpm: number): 
   const blowerSpeedRpm = speedRpm * (drive.crankPulleyMm / drive.blowerPulleyMm) * drive.internalRatio;
   const beltSpeedMPerS = (Math.PI * drive.crankPulleyMm * speedRpm) / 60_000;
   const path = chargePath(question, speedRpm);
-  const { pressureRatio, airMassFlowKgPerS, bypass } = settled(question, path, speedRpm, blowerSpeedRpm);
+  const { pressureRatio, airMassFlowKgPerS, bypass, leakagePct } = settled(
+    question,
+    path,
+    speedRpm,
+    blowerSpeedRpm,
+  );
   const { dischargeK, manifoldK, manifoldKPa } = chargeAir(path, pressureRatio);
   const work = airMassFlowKgPerS * AIR_HEAT_CAPACITY * (dischargeK - path.inletK);
   return {
@@ -42,11 +48,12 @@ export function checkedBlowerPoint(question: BlowerQuestion, speedRpm: number): 
     beltSpeedMPerS,
     beltOverspeed: beltSpeedMPerS > (drive.maxBeltSpeedMPerS ?? Number.POSITIVE_INFINITY),
     overspeed: blowerSpeedRpm > blower.maxSpeedRpm,
+    leakagePct,
     bypass,
   };
 }
 
-type Settled = Pick<BlowerPoint, "pressureRatio" | "airMassFlowKgPerS" | "bypass">;
+type Settled = Pick<BlowerPoint, "pressureRatio" | "airMassFlowKgPerS" | "bypass" | "leakagePct">;
 
 function settled(
   question: BlowerQuestion,
@@ -61,12 +68,21 @@ function settled(
       pressureRatio,
       airMassFlowKgPerS: drawn(question, path, speedRpm, pressureRatio),
       bypass: false,
+      leakagePct: null,
     };
   }
   const delivery = displacementDelivery(blower, path, speedRpm, blowerSpeedRpm);
   const pressureRatio = balancedRatio(question, path, speedRpm, delivery);
-  if (pressureRatio !== null) return { pressureRatio, airMassFlowKgPerS: delivery, bypass: false };
-  return { pressureRatio: 1, airMassFlowKgPerS: drawn(question, path, speedRpm, 1), bypass: true };
+  if (pressureRatio === null) {
+    const airMassFlowKgPerS = drawn(question, path, speedRpm, 1);
+    return { pressureRatio: 1, airMassFlowKgPerS, bypass: true, leakagePct: 0 };
+  }
+  return {
+    pressureRatio,
+    airMassFlowKgPerS: delivery.at(pressureRatio),
+    bypass: false,
+    leakagePct: delivery.leakagePct(pressureRatio),
+  };
 }
 
 /** kg/s that the engine takes from the manifold at a pressure ratio. */

@@ -40,6 +40,7 @@ function checkBlower({ blower }: BlowerQuestion): void {
   refuseOutside(blower.maxSpeedRpm, "blower.maxSpeedRpm", 100, 500_000);
   if (blower.kind === "displacement") {
     refuseOutside(blower.displacementLPerRev, "blower.displacementLPerRev", 0.01, 50);
+    refuseOutside(blower.leakageAreaMm2, "blower.leakageAreaMm2", 0, 5_000);
   } else {
     refuseOutside(blower.designSpeedRpm, "blower.designSpeedRpm", 100, 500_000);
     refuseOutside(blower.designPressureRatio, "blower.designPressureRatio", 1, 6);

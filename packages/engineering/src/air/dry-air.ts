@@ -1,5 +1,5 @@
 /** J/(kg·K). */
-const GAS_CONSTANT = 287.055;
+export const GAS_CONSTANT = 287.055;
 /** kJ/(kg·K), below about 150 °C. */
 export const AIR_HEAT_CAPACITY = 1.005;
 const HEAT_RATIO = 1.4;

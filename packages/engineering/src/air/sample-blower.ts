@@ -19,6 +19,13 @@ export const curvedDisplacement: DisplacementBlower = {
   ],
 };
 
+/** The same with clearances that leak instead of an efficiency that includes it. */
+export const leakyDisplacement: DisplacementBlower = {
+  ...sampleDisplacement,
+  volumetricEfficiency: 0.98,
+  leakageAreaMm2: 100,
+};
+
 /** The invented demo engine with the larger blower: figures of common practice, no published source. */
 export const sampleBlower: BlowerQuestion = {
   engine: { displacementL: 5.7, volumetricEfficiency: 0.98, maxSpeedRpm: 6_500 },

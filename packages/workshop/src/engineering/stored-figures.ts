@@ -82,6 +82,7 @@ const blower = z.discriminatedUnion("kind", [
     kind: z.literal("displacement"),
     displacementLPerRev: z.number(),
     volumetricEfficiency: speedCurve,
+    leakageAreaMm2: z.number().optional(),
     adiabaticEfficiency: speedCurve,
     maxSpeedRpm: z.number(),
     drive,

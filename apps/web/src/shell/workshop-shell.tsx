@@ -1,6 +1,7 @@
 import type { Role } from "@buildproof/workshop";
 import Link from "next/link";
 import type { ReactNode } from "react";
+import { FollowPage } from "./follow-page";
 import { GlobalSearch } from "./global-search";
 import { MainNavigation, PhoneNavigation } from "./main-navigation";
 import { Mark } from "./mark";
@@ -44,6 +45,7 @@ export function WorkshopShell({ workshopName, person, theme, onSignOut, children
       <main id="content" tabIndex={-1} className="content">
         {children}
       </main>
+      <FollowPage contentId="content" />
       <PhoneNavigation destinations={destinations} />
     </div>
   );

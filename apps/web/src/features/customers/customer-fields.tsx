@@ -8,13 +8,22 @@ interface CustomerFieldsProps {
     readonly address: string;
     readonly notes: string;
   };
+  /** Where the page is for nothing else. */
+  readonly autoFocus?: boolean;
 }
 
 /** What is asked of a customer. */
-export function CustomerFields({ customer }: CustomerFieldsProps) {
+export function CustomerFields({ customer, autoFocus = false }: CustomerFieldsProps) {
   return (
     <>
-      <TextField name="name" label="Name" defaultValue={customer?.name ?? ""} autoComplete="off" isRequired />
+      <TextField
+        name="name"
+        label="Name"
+        defaultValue={customer?.name ?? ""}
+        autoComplete="off"
+        isRequired
+        autoFocus={autoFocus}
+      />
       <div className="form-row">
         <TextField
           name="phone"

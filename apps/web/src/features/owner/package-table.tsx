@@ -36,7 +36,11 @@ export function PackageTable({ packages, currency, period }: PackageTableProps) 
       rows={packages.map((entry) => ({
         id: entry.code,
         cells: {
-          name: <Link href={over(`/owner/packages/${entry.code}`, period)}>{entry.name}</Link>,
+          name: (
+            <Link href={over(`/owner/packages/${entry.code}`, period)} className="whitespace-nowrap">
+              {entry.name}
+            </Link>
+          ),
           won: `${rateText(entry.winRate)} of ${entry.quotesDecided}`,
           jobs: entry.earnings.jobs,
           ...(entry.earnings.jobs > 0 ? figuresOf(entry, currency) : {}),

@@ -15,6 +15,7 @@ export default async function NewCustomerPage(props: { readonly searchParams: Pr
       <SheetHead title="New customer" />
       <ActionForm action={addCustomerAction} label="New customer">
         <CustomerFields
+          autoFocus
           customer={{ name: name.slice(0, 200), phone: "", email: "", address: "", notes: "" }}
         />
         <div className="form-actions">

@@ -5,6 +5,7 @@ import { addDays, dateInZone, isoDateOf } from "../core/site-date";
 import type { BuildForecast } from "../engineering/build-forecast";
 import { askedTorqueNm, type ForecastVehicle, forecastOfItems } from "../engineering/forecast-of-items";
 import { measuredBaseline } from "../engineering/measured-baseline";
+import { givenFigures, storedAssumptions } from "../engineering/stored-assumptions";
 import type { Catalogue, CataloguePackage } from "./catalogue-rows";
 import { completionOf } from "./completion";
 import { capacityHeadline } from "./finding-words";
@@ -109,7 +110,7 @@ export async function readBuildSheet(
 
 async function readForecastVehicle(
   tx: Transaction,
-  { vehicle }: NonNullable<Awaited<ReturnType<typeof readBuild>>>,
+  { vehicle, assumptions }: NonNullable<Awaited<ReturnType<typeof readBuild>>>,
   { timeZone, designAmbientC }: Site,
 ): Promise<ForecastVehicle> {
   const { fuelKind, fuelOctane, vehicleModel } = vehicle;
@@ -120,7 +121,7 @@ async function readForecastVehicle(
     modelFigures: vehicleModel.figures,
     measured: await measuredBaseline(tx, vehicle.id, timeZone),
     designAmbientC,
-    given: {},
+    given: givenFigures(storedAssumptions.parse(assumptions)),
   };
 }
 
@@ -165,6 +166,8 @@ function sheetHead(row: NonNullable<Awaited<ReturnType<typeof readBuild>>>) {
     wantedBy: row.wantedBy ? isoDateOf(row.wantedBy) : null,
     packageCode: row.packageCode,
     revision: row.revision,
+    /** What its forecast assumes otherwise than usual, and why. */
+    assumptionChanges: storedAssumptions.parse(row.assumptions),
     savedAt: row.updatedAt,
     customer: { id: customer.id, name: customer.name },
     vehicle: {

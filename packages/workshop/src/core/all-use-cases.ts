@@ -24,6 +24,7 @@ import { releaseVerdict } from "../dyno/release-verdict";
 import { showDyno } from "../dyno/show-dyno";
 import { showJobDyno } from "../dyno/show-job";
 import { showVehicleDyno } from "../dyno/show-vehicle";
+import { changeAssumption, resetAssumption } from "../engineering/change-assumption";
 import { showChassis } from "../engineering/show-chassis";
 import { showForecast } from "../engineering/show-forecast";
 import { keepPhoto } from "../files/keep-photo";
@@ -107,6 +108,8 @@ export const allUseCases = [
   showJobDyno,
   showMeasuredChain,
   showVehicleDyno,
+  changeAssumption,
+  resetAssumption,
   showForecast,
   whoAmI,
   signOutEverywhere,

@@ -11,6 +11,7 @@ export const permissions = {
   "customers:write": ["desk", "manager", "owner"],
   "builds:read": ["desk", "manager", "technician", "owner"],
   "builds:write": ["desk", "manager", "owner"],
+  "engineering:assume": ["manager", "owner"],
   "inspection:record": ["manager", "technician"],
   "quotes:read": ["desk", "manager", "owner"],
   "quotes:write": ["desk", "manager", "owner"],

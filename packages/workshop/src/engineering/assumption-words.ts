@@ -1,4 +1,4 @@
-import type { AssumptionName } from "./own-assumptions";
+import type { AssumptionName } from "./assumption-names";
 
 type Words = { readonly label: string; readonly unit: string; readonly group: string };
 

@@ -1,5 +1,3 @@
-import type { ForecastAssumptions } from "@buildproof/engineering";
-
 /**
  * What the build sheet assumes beyond the forecast itself: usual figure, least, most.
  *
@@ -15,6 +13,3 @@ export const ownAssumptions = {
 
 export type OwnAssumptionName = keyof typeof ownAssumptions;
 export type OwnAssumptions = Readonly<Record<OwnAssumptionName, number>>;
-
-/** Every figure that a forecast on the build sheet assumes. */
-export type AssumptionName = keyof ForecastAssumptions | OwnAssumptionName;

@@ -1,17 +1,12 @@
 import {
-  assumptionNames,
+  assumptionNames as engineNames,
   type Forecast,
   type ForecastAssumptions,
   type ForecastQuestion,
-  forecastAssumptions,
 } from "@buildproof/engineering";
+import { type AssumptionName, assumptionNames, rangeOf } from "./assumption-names";
 import { assumptionWords } from "./assumption-words";
-import {
-  type AssumptionName,
-  type OwnAssumptionName,
-  type OwnAssumptions,
-  ownAssumptions,
-} from "./own-assumptions";
+import { type OwnAssumptions, ownAssumptions } from "./own-assumptions";
 import type { PowerChange } from "./power-change";
 
 /** Assumptions changed on a build, by name. */
@@ -32,23 +27,13 @@ export type UsedAssumption = {
 };
 export type UsedAssumptions = readonly UsedAssumption[];
 
-// The keys of a constant table are its names.
-const ownNames = Object.keys(ownAssumptions) as readonly OwnAssumptionName[];
-
-/** Every assumption that there is, for checking what is typed. */
-export const allAssumptionNames: readonly AssumptionName[] = [...assumptionNames, ...ownNames];
-
-export function rangeOf(name: AssumptionName): readonly [usual: number, least: number, most: number] {
-  return { ...forecastAssumptions, ...ownAssumptions }[name];
-}
-
 /** Those of the forecast, and those that the sheet adds. */
 export function splitAssumptions(given: GivenFigures): {
   readonly engine: Partial<ForecastAssumptions>;
   readonly own: OwnAssumptions;
 } {
   const engine: Partial<Record<keyof ForecastAssumptions, number>> = {};
-  for (const name of assumptionNames) {
+  for (const name of engineNames) {
     const value = given[name];
     if (value !== undefined) engine[name] = value;
   }
@@ -72,7 +57,7 @@ type Used = {
 export function usedAssumptions({ question, change, given, engine }: Used): UsedAssumptions {
   const own = splitAssumptions(given).own;
   const figures: Readonly<Record<AssumptionName, number>> = { ...engine, ...own };
-  return allAssumptionNames
+  return assumptionNames
     .filter((name) => concerns(name, question))
     .map((name) => {
       const [trade, least, most] = rangeOf(name);

@@ -8,6 +8,7 @@ import { storedFacts } from "../builds/stored-catalogue";
 import { factsOf } from "../builds/vehicle-facts";
 import { readSite, type Site } from "../core/site";
 import { askedTorqueNm, type ForecastVehicle, forecastOfItems } from "../engineering/forecast-of-items";
+import { readForecastRecord } from "../engineering/forecast-record";
 import type { MeasuredBaseline } from "../engineering/power-baseline";
 import { selectionOf } from "./accepted-selection";
 import type { GateJob } from "./gate-job";
@@ -103,7 +104,7 @@ function gateFacts(job: GateJob, site: Site, build: Parameters<typeof factsOf>[2
 }
 
 function gateVehicle(
-  { vehicle }: GateJob,
+  { vehicle, version }: GateJob,
   { designAmbientC }: Site,
   measured: MeasuredBaseline | null,
 ): ForecastVehicle {
@@ -115,6 +116,9 @@ function gateVehicle(
     modelFigures: vehicleModel.figures,
     measured,
     designAmbientC,
-    given: {},
+    // What was assumed when the version was made is part of what was accepted.
+    given: Object.fromEntries(
+      (readForecastRecord(version.forecast)?.changed ?? []).map(({ name, used }) => [name, used]),
+    ),
   };
 }

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
+import { readForecastRecord } from "../engineering/forecast-record";
+import { forecastDifference } from "../engineering/forecast-record-difference";
 import type { LineRow } from "./line-row";
 import { quoteSite } from "./quote-site";
 import { refuse } from "./refuse-quote";
@@ -46,6 +48,7 @@ export const compareVersions = query({
         })),
         ...wholeDiscount(before.discountMinor, after.discountMinor, taxName),
       ],
+      forecast: forecastDifference(readForecastRecord(before.forecast), readForecastRecord(after.forecast)),
       totals: { beforeMinor: Number(before.grossMinor), afterMinor: Number(after.grossMinor) },
     });
   },

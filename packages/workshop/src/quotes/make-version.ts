@@ -27,7 +27,7 @@ export const makeVersion = command({
         quote: { include: { versions: { orderBy: { versionNo: "desc" } } } },
       },
     });
-    const { lines, quote, promise, selection, ...content } = from;
+    const { lines, quote, promise, forecast, selection, ...content } = from;
     const draft = quote.versions.find(({ status }) => status === "draft");
     if (from.status === "draft") return refuse("nothing-to-copy");
     if (draft) return refuse("draft-exists", { versionNo: draft.versionNo });
@@ -57,6 +57,7 @@ export const makeVersion = command({
         createdAt: work.now,
         selection: selection ?? {},
         ...(promise === null ? {} : { promise }),
+        ...(forecast === null ? {} : { forecast }),
       },
     });
     await tx.quoteLine.createMany({

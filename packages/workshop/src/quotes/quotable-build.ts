@@ -1,5 +1,6 @@
 import type { Transaction } from "@buildproof/database";
 import { readBuildSheet } from "../builds/read-build-sheet";
+import { type ForecastRecord, forecastRecord } from "../engineering/forecast-record";
 import { en } from "../messages/en";
 import type { DraftLine } from "./draft-line";
 import type { QuotePromise } from "./stored-promise";
@@ -18,6 +19,8 @@ export type QuotableBuild = {
   readonly dynoHours: number;
   readonly nonReturnableMinor: bigint;
   readonly promise: QuotePromise | null;
+  /** The forecast it rests on; null where its items change no power. */
+  readonly forecast: ForecastRecord | null;
   readonly inclusions: readonly string[];
   readonly exclusions: readonly string[];
   readonly assumptions: readonly string[];
@@ -61,6 +64,7 @@ export async function quotableBuild(
     dynoHours: ledger.dynoHours,
     nonReturnableMinor: BigInt(ledger.nonReturnableCostMinor),
     promise: bundle?.promise ?? null,
+    forecast: forecastRecord(sheet.forecast, sheet.assumptionChanges),
     inclusions: en.inclusions(bundle?.name ?? null),
     exclusions: [...(bundle?.exclusions ?? []), ...en.exclusions],
     assumptions: [...(bundle?.assumptions ?? []), ...en.assumptions],

@@ -4,6 +4,7 @@ import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { dateInZone, isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
+import { readForecastRecord } from "../engineering/forecast-record";
 import { linksOf } from "./links-of-version";
 import { marginOfLines } from "./margin-of-lines";
 import { openPoints } from "./open-points";
@@ -65,6 +66,8 @@ export const showQuote = query({
       shown: {
         ...content,
         revision: shown.revision,
+        /** What the desk keeps beside the promise; a customer is shown the promise. */
+        forecast: readForecastRecord(shown.forecast),
         lines,
         open,
         /** The discount off the whole as it would be typed; empty for none. */

@@ -36,6 +36,8 @@ export const takeBuildAgain = command({
     // A JSON column is emptied by hand: in data, null would mean a JSON null.
     if (!build.promise)
       await work.tx.$executeRaw`update quote_version set promise = null where id = ${draft.id}::uuid`;
+    if (!build.forecast)
+      await work.tx.$executeRaw`update quote_version set forecast = null where id = ${draft.id}::uuid`;
     const own = draft.rows.filter(({ kind }) => kind === "extra");
     const saved = await saveDraft(work, draft, [...taken, ...own], {
       ...contentOf(build),
@@ -46,7 +48,7 @@ export const takeBuildAgain = command({
       entity: "quote-version",
       entityId: draft.id,
       before: { selection: draft.selection },
-      after: { selection: build.selection },
+      after: { selection: build.selection, forecast: build.forecast },
     });
     return ok(saved.value);
   },

@@ -54,6 +54,7 @@ export function contentOf(build: QuotableBuild) {
     savedHours: build.savedHours,
     dynoHours: build.dynoHours,
     ...(build.promise ? { promise: build.promise } : {}),
+    ...(build.forecast ? { forecast: build.forecast } : {}),
     selection: build.selection,
     goal: build.goal,
     inclusions: [...build.inclusions],

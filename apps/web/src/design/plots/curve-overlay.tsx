@@ -21,8 +21,15 @@ export interface CurveOverlayProps {
   readonly powerLimits?: readonly CurveLimit[];
   readonly torqueLimits?: readonly CurveLimit[];
   readonly strips?: readonly ChannelStrip[];
-  readonly size?: "full" | "small";
+  /** `medium` and `small` are drawn without the read-out. */
+  readonly size?: "full" | "medium" | "small";
 }
+
+const panelHeightsPx = {
+  full: { power: 260, torque: 210 },
+  medium: { power: 200, torque: 150 },
+  small: { power: 130, torque: 130 },
+} as const;
 
 interface Panel {
   readonly id: string;
@@ -121,13 +128,13 @@ function geometryOf(panel: Panel, runs: readonly CurveRun[], xDomain: readonly [
 }
 
 function panelsOf(props: CurveOverlayProps): readonly Panel[] {
-  const isSmall = props.size === "small";
+  const heights = panelHeightsPx[props.size ?? "full"];
   const main = (id: "power" | "torque", pick: (point: CurveRun["points"][number]) => number): Panel => ({
     id,
     title: id === "power" ? "Power" : "Torque",
     unit: id === "power" ? "kW" : "N·m",
     decimals: 0,
-    heightPx: isSmall ? 130 : id === "power" ? 260 : 210,
+    heightPx: heights[id],
     fromZero: true,
     band: props.bands?.find((band) => band.quantity === id),
     limits: id === "power" ? props.powerLimits : props.torqueLimits,

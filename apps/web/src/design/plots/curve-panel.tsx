@@ -100,10 +100,14 @@ type PeaksProps = Pick<PanelGeometry, "lines"> & Pick<CurvePanelProps, "decimals
 function Peaks({ lines, decimals, peakRange }: PeaksProps) {
   const peaks = lines.flatMap(({ id, peak }) => (peak ? [{ id, ...peak }] : []));
   return peaks.map((peak, index) => {
-    // Two peaks on one spot: the mark stays, the figure is in the table below.
+    // Two peaks on one spot: the mark stays, the figure is in the table below. A range takes more room.
     const isCovered = peaks
       .slice(0, index)
-      .some((other) => Math.abs(other.y - peak.y) < 14 && Math.abs(other.across - peak.across) < 0.08);
+      .some(
+        (other) =>
+          Math.abs(other.y - peak.y) < 16 &&
+          Math.abs(other.across - peak.across) < (peakRange(peak.id, peak.x) ? 0.22 : 0.08),
+      );
     return (
       <g key={peak.id}>
         <circle className="plot-peak" cx={percent(peak.across)} cy={peak.y} r={4} />

@@ -64,16 +64,20 @@ function Peak({ points, range, unit }: PeakProps) {
   const peak = peakOf(points);
   if (!peak) return <>not measured</>;
   const between = range(peak.x);
+  if (!between) {
+    return (
+      <>
+        <Figure value={peak.y} unit={unit} /> <span className="fine">at</span>{" "}
+        <Figure value={peak.x} unit="rpm" />
+      </>
+    );
+  }
   return (
     <>
-      {between && (
-        <>
-          {figureText(between.low)}–<Figure value={between.high} unit={unit} />,{" "}
-          <span className="fine">expected</span>{" "}
-        </>
-      )}
-      <Figure value={peak.y} unit={unit} /> <span className="fine">at</span>{" "}
-      <Figure value={peak.x} unit="rpm" />
+      {figureText(between.low)}–<Figure value={between.high} unit={unit} />
+      <span className="sentence-note">
+        expected {figureText(peak.y)} at {figureText(peak.x)} rpm
+      </span>
     </>
   );
 }

@@ -2,6 +2,8 @@
 
 import type { ShownSheet } from "@buildproof/workshop";
 import { Page, Stack } from "@/design/sheet";
+import { AssumptionList } from "../engineering/assumption-list";
+import { ForecastDetail } from "../engineering/forecast-detail";
 import { ForecastSection } from "../engineering/forecast-section";
 import { InspectionSection } from "./inspection-section";
 import { LedgerSection } from "./ledger-section";
@@ -16,16 +18,17 @@ interface BuildSheetProps {
   readonly quote: { readonly id: string; readonly number: number } | null;
   readonly mayWrite: boolean;
   readonly mayInspect: boolean;
+  readonly mayAssume: boolean;
 }
 
 /** The build sheet: systems down the page, and beside them what follows from what is chosen. */
-export function BuildSheet({ sheet, quote, mayWrite, mayInspect }: BuildSheetProps) {
+export function BuildSheet({ sheet, quote, mayWrite, mayInspect, mayAssume }: BuildSheetProps) {
   return (
     <SheetProvider buildId={sheet.id} revision={sheet.revision} mayWrite={mayWrite}>
       <Page>
         <SheetHeadOfBuild sheet={sheet} quote={quote} />
         <OvertakenNotice />
-        <div className="grid gap-8 xl:grid-cols-[minmax(0,1.15fr)_minmax(0,1fr)]">
+        <div className="grid gap-8 xl:grid-cols-[minmax(0,1.15fr)_minmax(0,1fr)] xl:grid-rows-[auto_1fr]">
           <section aria-label="What is chosen">
             {sheet.systems.map((system) => (
               <SystemRow
@@ -38,14 +41,33 @@ export function BuildSheet({ sheet, quote, mayWrite, mayInspect }: BuildSheetPro
               />
             ))}
           </section>
-          <Stack>
+          <div className="stack xl:row-span-2">
             <SheetChain sheet={sheet} />
             <ForecastSection forecast={sheet.forecast} />
             <LedgerSection sheet={sheet} />
             <InspectionSection sheet={sheet} mayInspect={mayInspect} />
+          </div>
+          <Stack>
+            <ForecastDetail
+              forecast={sheet.forecast}
+              assumptions={<SheetAssumptions sheet={sheet} mayAssume={mayAssume} />}
+            />
           </Stack>
         </div>
       </Page>
     </SheetProvider>
+  );
+}
+
+function SheetAssumptions({ sheet, mayAssume }: Pick<BuildSheetProps, "sheet" | "mayAssume">) {
+  const { forecast, assumptionChanges, site, id: buildId, revision } = sheet;
+  if (forecast.kind !== "forecast") return null;
+  return (
+    <AssumptionList
+      assumptions={forecast.assumptions}
+      changes={assumptionChanges}
+      timeZone={site.timeZone}
+      {...(mayAssume ? { seen: { buildId, revision } } : {})}
+    />
   );
 }

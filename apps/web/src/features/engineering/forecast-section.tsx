@@ -1,42 +1,32 @@
 import type { BuildForecast, Forecasted } from "@buildproof/workshop";
 import { figureText } from "@/design/figure-text";
-import { Chain } from "@/design/plots/chain";
 import { CurveOverlay } from "@/design/plots/curve-overlay";
 import { RuledTable } from "@/design/ruled-table";
 import { Section } from "@/design/sheet";
 import { forecastBands, forecastRuns } from "./forecast-runs";
 import { bandText, rangeText } from "./forecast-words";
-import { fuelChain } from "./fuel-chain";
 
 interface ForecastSectionProps {
   readonly forecast: BuildForecast;
   /** Larger on paper, where there is nothing beside it. */
-  readonly size?: "full" | "small";
-  /** What it assumes, as the page shows it. */
-  readonly assumptions?: React.ReactNode;
+  readonly size?: "full" | "medium";
 }
 
 /** What the build will make, over what the vehicle makes now: always with its band, and what limits it. */
-export function ForecastSection({ forecast, size = "small", assumptions }: ForecastSectionProps) {
+export function ForecastSection({ forecast, size = "medium" }: ForecastSectionProps) {
   return (
     <Section title="Forecast" aside={<span className="fine">at the hubs, torque at engine speed</span>}>
       {forecast.kind === "forecast" ? (
         <>
           <Headline forecast={forecast} />
           <CurveOverlay
-            caption="Forecast over the baseline"
+            caption={<span className="visually-hidden">Forecast over the baseline</span>}
             measuredAt={`at the hubs, ${forecast.reference}`}
             runs={forecastRuns(forecast)}
             bands={forecastBands(forecast)}
             size={size}
           />
           <Limits forecast={forecast} />
-          <FuelHeadroom forecast={forecast} />
-          {assumptions}
-          <p className="fine">
-            A forecast is no calibration: mixture, knock and temperatures are watched on the dyno by a
-            licensed calibrator, within abort limits. Emission and road rules of the place apply.
-          </p>
         </>
       ) : (
         <Without forecast={forecast} />
@@ -103,32 +93,6 @@ function Limits({ forecast }: { readonly forecast: Forecasted }) {
       <p className="fine">
         The engine would ask {figureText(forecast.askedOfGearbox.torqueNm)} N·m of gearbox and clutch at{" "}
         {figureText(forecast.askedOfGearbox.speedRpm)} rpm if nothing held it; the rules judge this figure.
-      </p>
-    </div>
-  );
-}
-
-function FuelHeadroom({ forecast }: { readonly forecast: Forecasted }) {
-  const { fuel } = forecast;
-  const { demand } = fuel;
-  return (
-    <div className="grid gap-2">
-      <h3>Fuel, stage by stage</h3>
-      {fuelChain(fuel).map((path) => (
-        <div key={path.id} className="grid gap-1">
-          <p className="fuel-load">
-            <strong>{path.title}.</strong>{" "}
-            {path.id === "sweep" ? fuel.sweep.sentence : fuel.sustained.sentence}
-          </p>
-          <Chain caption={`Fuel asked against given: ${path.title}`} paths={[path]} />
-        </div>
-      ))}
-      <p className="fine">
-        At {figureText(demand.speedRpm)} rpm the engine burns{" "}
-        {demand.fromAirKgPerH !== null && (
-          <>{figureText(demand.fromAirKgPerH)} kg/h by its air and mixture, </>
-        )}
-        {figureText(demand.fromPowerKgPerH)} kg/h by its power at {figureText(demand.bsfcGPerKwh)} g/kWh.
       </p>
     </div>
   );

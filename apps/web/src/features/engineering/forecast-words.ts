@@ -9,3 +9,9 @@ export function bandText({ low, expected, high, speedRpm }: CurvePeak, unit: str
 export function rangeText({ low, high }: Pick<CurvePeak, "low" | "high">, unit: string): string {
   return `${figureText(low)}–${figureText(high)} ${unit}`;
 }
+
+/** A figure that is assumed, with the digits it is given in. */
+export function assumedText(value: number, unit: string): string {
+  const digits = String(Number(value.toPrecision(6)));
+  return unit === "" || unit === "share" ? digits : `${digits} ${unit}`;
+}

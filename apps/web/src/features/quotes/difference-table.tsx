@@ -13,12 +13,14 @@ interface Difference {
     readonly beforeMinor: number | null;
     readonly afterMinor: number | null;
   }[];
+  /** What became of the forecast and its assumptions, in words. */
+  readonly forecast: readonly string[];
   readonly totals: { readonly beforeMinor: number; readonly afterMinor: number };
 }
 
 /** What changed from one version to the next, line by line, with what the customer pays before and after. */
 export function DifferenceTable({ difference }: { readonly difference: Difference }) {
-  const { currency, from, to, changes, totals } = difference;
+  const { currency, from, to, changes, forecast, totals } = difference;
   const amount = (minor: number | null) =>
     minor === null ? "–" : <Money minor={minor} currency={currency} />;
   return (
@@ -42,6 +44,13 @@ export function DifferenceTable({ difference }: { readonly difference: Differenc
         }}
         empty={<p>The lines are the same, and so is the total.</p>}
       />
+      {forecast.length > 0 && (
+        <ul className="grid gap-1" aria-label="What changed in the forecast">
+          {forecast.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
     </Section>
   );
 }

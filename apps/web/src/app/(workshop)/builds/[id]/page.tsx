@@ -20,6 +20,7 @@ export default async function BuildPage(props: { readonly params: Promise<{ id: 
       quote={quote}
       mayWrite={mayDo("builds:write", roles)}
       mayInspect={mayDo("inspection:record", roles)}
+      mayAssume={mayDo("engineering:assume", roles)}
     />
   );
 }

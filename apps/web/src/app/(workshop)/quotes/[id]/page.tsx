@@ -5,6 +5,7 @@ import { notFound } from "next/navigation";
 import { ButtonLink } from "@/design/button";
 import { Page, Section, SheetHead } from "@/design/sheet";
 import { VersionChain } from "@/features/builds/version-chain";
+import { ForecastOnRecord } from "@/features/engineering/forecast-on-record";
 import { DifferenceTable } from "@/features/quotes/difference-table";
 import { AddLine } from "@/features/quotes/line-dialogs";
 import { LineTable } from "@/features/quotes/line-table";
@@ -48,6 +49,7 @@ export default async function QuotePage({ params, searchParams }: QuotePageProps
           <VersionChain sold={{ versionId: shown.id }} />
           {compared?.ok && <DifferenceTable difference={compared.value} />}
           <QuoteSays shown={shown} />
+          <ForecastOnRecord forecast={shown.forecast} timeZone={shown.site.timeZone} />
         </div>
         {/* Where there is one column, what is to be done comes before what is to be read. */}
         <div className="grid content-start gap-8 max-lg:order-first">

@@ -11,7 +11,9 @@ import { dateText, daysText, hoursText } from "@/features/builds/build-words";
 import { chainPaths, weakestLink } from "@/features/builds/chain-of-build";
 import { PrintButton } from "@/features/builds/print-button";
 import { fuelText, kilometres } from "@/features/customers/vehicle-words";
+import { ForecastDetail } from "@/features/engineering/forecast-detail";
 import { ForecastSection } from "@/features/engineering/forecast-section";
+import { assumedText } from "@/features/engineering/forecast-words";
 import { load } from "@/server/load";
 import { Refused } from "@/server/refused";
 
@@ -59,6 +61,7 @@ export default async function PrintBuildPage(props: { readonly params: Promise<{
       <Open sheet={sheet} />
       <PrintedChain sheet={sheet} />
       <ForecastSection forecast={sheet.forecast} size="full" />
+      <ForecastDetail forecast={sheet.forecast} assumptions={<PrintedAssumptions sheet={sheet} />} />
     </Page>
   );
 }
@@ -141,5 +144,31 @@ function PrintedChain({ sheet }: { readonly sheet: Sheet }) {
         weakest={weakest}
       />
     </Section>
+  );
+}
+
+function PrintedAssumptions({ sheet }: { readonly sheet: Sheet }) {
+  const { forecast, assumptionChanges } = sheet;
+  if (forecast.kind !== "forecast") return null;
+  return (
+    <RuledTable
+      caption="Assumed, and whether it is as usual"
+      isCaptionHidden
+      columns={[
+        { id: "what", title: "Assumed" },
+        { id: "used", title: "Used", align: "figure" },
+        { id: "usual", title: "Usual" },
+      ]}
+      rows={forecast.assumptions.map(({ name, label, unit, used, usual, isChanged }) => ({
+        id: name,
+        cells: {
+          what: label,
+          used: assumedText(used, unit),
+          usual: isChanged
+            ? `${assumedText(usual, unit)}; ${assumptionChanges[name]?.by ?? ""}: ${assumptionChanges[name]?.reason ?? ""}`
+            : "as used",
+        },
+      }))}
+    />
   );
 }

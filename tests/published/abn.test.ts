@@ -1,6 +1,6 @@
 import { abn } from "@buildproof/compliance";
 import { describe, expect, test } from "vitest";
-import { referenceVectors } from "./reference-vectors";
+import { referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Inputs = { readonly abn: string; readonly nineDigits: string };
 type Expected = {
@@ -30,4 +30,8 @@ describe("Australian Business Number", () => {
       expect(passing).toEqual([expected.abn]);
     },
   );
+});
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("abn.json")).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { type AccelerationQuestion, acceleration } from "@buildproof/engineering";
 import { unitConvert } from "@buildproof/units";
 import { describe, expect, test } from "vitest";
-import { type Measured, referenceVectors } from "./reference-vectors";
+import { type Measured, referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Quantities = Readonly<Record<string, Measured>>;
 const vectors = referenceVectors<Quantities, Quantities>("acceleration.json");
@@ -122,6 +122,50 @@ describe("closed forms", () => {
     });
     within(rollOut?.s, expected("t"));
     within(rollOut?.kmh, expected("v"));
+  });
+
+  test.each(["mass-factor-5", "mass-factor-8", "mass-factor-12"])(
+    "%s: what turns with the wheels costs time as mass does",
+    (id) => {
+      const { given, expected } = vector(id);
+      const rotatingFactor = 1.04 + 0.0025 * given("Ntf") ** 2;
+      within(rotatingFactor, expected("k_m"));
+      const powerLimited = {
+        ...constantPower,
+        gripCoefficient: 500,
+        gears: [30],
+        curve: [
+          { speedRpm: 10, powerKw: 250 },
+          { speedRpm: 90_000, powerKw: 250 },
+        ],
+      };
+      const time = (factor: number) =>
+        acceleration({ ...powerLimited, rotatingFactor: factor }).times[0]?.s ?? 0;
+      // Below the first speed of the curve torque holds, so the closed form is a hair off.
+      expect(time(rotatingFactor) / time(1)).toBeCloseTo(expected("k_m").value, 3);
+    },
+  );
+
+  test("the power that holds a speed is the power of which it is the top speed", () => {
+    const { given, expected } = vector("roadload-100");
+    const powerKw = expected("P").value;
+    const answer = acceleration({
+      ...constantPower,
+      massKg: given("m"),
+      rollingCoefficient: given("Crr"),
+      airDensityKgPerM3: given("rho"),
+      dragAreaM2: given("CdA"),
+      drivelineEfficiency: 1,
+      curve: [
+        { speedRpm: 200, powerKw },
+        { speedRpm: 20_000, powerKw },
+      ],
+      targetsKmh: [300],
+    });
+    expect(answer.end.because).toBe("top-speed");
+    expect(Math.abs(answer.end.kmh - given("v"))).toBeLessThan(0.05);
+    const holds = expected("F_roll").value + expected("F_aero").value;
+    expect(answer.trace.at(-1)?.driveN).toBeCloseTo(holds, 0);
   });
 
   test("top speed is where the power is used up by rolling and air", () => {
@@ -337,3 +381,7 @@ function curveFrom({ hp, lbft, torqueRpm, ratedRpm }: EngineFigures): Accelerati
     return { speedRpm, powerKw: Math.min(peakKw, (share * peakNm * Math.PI * speedRpm) / 30_000) };
   });
 }
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("acceleration.json")).toEqual([]);
+});

@@ -1,6 +1,7 @@
 import { type BlowerPoint, type BlowerQuestion, blower } from "@buildproof/engineering";
 import { describe, expect, test } from "vitest";
 import { engineeringVectors } from "./expect-vector";
+import { unusedVectors } from "./reference-vectors";
 
 // The source and the standing of every value are in shared/reference/blower.json.
 const vector = engineeringVectors("blower.json");
@@ -25,6 +26,14 @@ const atDesign: BlowerQuestion = {
   inletDropKPa: 0,
   speedsRpm: [4_000],
 };
+
+/** Too gentle to compress: ratio 1. */
+const centrifugalAtRest = {
+  ...atDesign.blower,
+  kind: "centrifugal",
+  designSpeedRpm: 40_000,
+  designPressureRatio: 1,
+} as const;
 
 function only(question: BlowerQuestion): BlowerPoint {
   const [point] = blower(question).points;
@@ -56,6 +65,18 @@ function compressed(
 }
 
 describe("air", () => {
+  test("air-density-gtr15: the reference density of UN GTR 15", () => {
+    const { given, expects } = vector("air-density-gtr15");
+    const point = only({
+      ...atDesign,
+      engine: { displacementL: 1.2, volumetricEfficiency: 1, maxSpeedRpm: 7_000 },
+      blower: { ...centrifugalAtRest },
+      ambient: { pressureKPa: given("p"), tempC: given("T") - KELVIN_AT_0_C },
+    });
+    // 1.2 L of a four-stroke at 4,000 rpm is 40 L/s.
+    expects("rho", point.airMassFlowKgPerS / 0.04);
+  });
+
   test("density and the air a four-stroke draws, with the bypass open (ideal gas; volumetric efficiency)", () => {
     const density = vector("air-density-dry");
     const flow = vector("airflow-4stroke");
@@ -97,6 +118,27 @@ describe("compression and cooling", () => {
     const { given, expects } = vector("t2-eta60");
     expects("T2", compressed(given, { efficiency: given("eta_ad") }).dischargeTempC + KELVIN_AT_0_C);
   });
+
+  test("with a polytropic efficiency, as the adiabatic one it amounts to (textbook)", () => {
+    const { given, expects, expected } = vector("t2-polytropic70");
+    const exponent = 0.4 / 1.4;
+    const efficiency = (given("PR") ** exponent - 1) / (given("PR") ** (exponent / given("eta_p")) - 1);
+    expects("eta_ad", efficiency);
+    expects("T2", compressed(given, { efficiency: expected("eta_ad") }).dischargeTempC + KELVIN_AT_0_C);
+  });
+
+  test.each(["roots-eff-1.2", "roots-eff-1.6", "roots-eff-2.0"])(
+    "%s: at the efficiency of pushing out without compressing, the work is volume times pressure rise",
+    (id) => {
+      const { given, expected } = vector(id);
+      const named: Given = (name) => (name === "PR" ? given("r") : 298.15);
+      const point = compressed(named, { efficiency: expected("eta") });
+      const inletVolumeM3PerS = (point.airMassFlowKgPerS * 0.287055 * 298.15) / 100;
+      const rectangleKw = inletVolumeM3PerS * 100 * (given("r") - 1);
+      // cp 1.005 against γ/(γ − 1)·R = 1.00469: the two differ by 0.03 %.
+      expect(point.drivePowerKw / rectangleKw).toBeCloseTo(1, 3);
+    },
+  );
 
   test("after a charge cooler (definition of effectiveness)", () => {
     const { given, expects } = vector("cooler-density-ratio");
@@ -255,4 +297,8 @@ describe("textbook examples of supercharged engines", () => {
     const gain = given("eta_m") * (combustion + gasExchange) - point.drivePowerKw;
     expect(Math.abs(gain / expected(name) - 1)).toBeLessThan(within);
   });
+});
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("blower.json")).toEqual([]);
 });

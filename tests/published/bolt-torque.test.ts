@@ -1,6 +1,6 @@
 import { type BoltTorqueQuestion, boltTorque } from "@buildproof/engineering";
 import { describe, expect, test } from "vitest";
-import { type Measured, type ReferenceVector, referenceVectors } from "./reference-vectors";
+import { type Measured, type ReferenceVector, referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Quantities = Readonly<Record<string, Measured>>;
 const vectors = referenceVectors<Quantities, Quantities>("bolt-torque.json");
@@ -84,4 +84,19 @@ describe("nut factor", () => {
     const preloadPct = value(expected, "F") / 10 / boltTorque(wheel).preloadKN;
     expect(boltTorque({ ...wheel, preloadPct }).torqueNm).toBeCloseTo(value(inputs, "T"), 5);
   });
+});
+
+test("tkdf-scatter: the preload that one torque gives, and its scatter unlubricated", () => {
+  const vector = vectors.find(({ id }) => id === "tkdf-scatter");
+  if (!vector) throw new Error("There is no tkdf-scatter.");
+  const { inputs, expected } = vector;
+  const question = { ...dry, thread: `M${value(inputs, "d")}`, frictionK: value(inputs, "K") };
+  const full = boltTorque(question);
+  const preloadN = (1000 * full.preloadKN * value(inputs, "T")) / full.torqueNm;
+  within(preloadN * (1 - value(inputs, "u")), expected.F_min);
+  within(preloadN * (1 + value(inputs, "u")), expected.F_max);
+});
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("bolt-torque.json")).toEqual([]);
 });

@@ -2,6 +2,7 @@ import { type Fuel, type FuelStage, fuelDemand, fuelProperties, fuelSupply } fro
 import { unitConvert } from "@buildproof/units";
 import { describe, expect, test } from "vitest";
 import { engineeringVectors } from "./expect-vector";
+import { unusedVectors } from "./reference-vectors";
 
 // The source and the standing of every value are in shared/reference/fuel.json.
 const vector = engineeringVectors("fuel.json");
@@ -72,6 +73,16 @@ describe("properties", () => {
   test("heat of petrol and diesel as AFDC prints it in Btu/lb", () => {
     expect(fuelProperties.petrol.heatMJPerKg).toBeCloseTo(vector("lhv-gasoline").expected("LHV"), 3);
     expect(fuelProperties.diesel.heatMJPerKg).toBeCloseTo(vector("lhv-diesel2").expected("LHV"), 3);
+  });
+
+  test("heat of the ethanol in E85, as AFDC prints it in Btu/lb", () => {
+    const share = vector("blend-E85").expected("w_ethanol");
+    const ofPetrol = (1 - share) * fuelProperties.petrol.heatMJPerKg;
+    // The blend was reckoned with 26.95.
+    expect((fuelProperties.E85.heatMJPerKg - ofPetrol) / share).toBeCloseTo(
+      vector("lhv-ethanol").expected("LHV"),
+      2,
+    );
   });
 
   test("air ratio of diesel from the composition CH1.8, by the form that gives ethanol its published 9.0", () => {
@@ -189,4 +200,8 @@ describe("high-pressure pump", () => {
     });
     expects("V", cm3PerMin(supply) / 3_000);
   });
+});
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("fuel.json")).toEqual([]);
 });

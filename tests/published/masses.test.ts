@@ -3,10 +3,11 @@ import {
   massBudget,
   standardAtmosphere,
   trailerWheelMassKg,
+  tyre,
   tyreFitness,
 } from "@buildproof/engineering";
 import { describe, expect, test } from "vitest";
-import { type Measured, referenceVectors } from "./reference-vectors";
+import { type Measured, referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Values = Readonly<Record<string, number | string | boolean>>;
 const vectors = referenceVectors<Values, Values>("masses.json");
@@ -71,6 +72,15 @@ test.each(byRule("tyre.rideHeightFromTyre"))("$id ($source)", ({ inputs, expecte
   expect(rideHeightRiseMm).toBeCloseTo(Number(expected.riseMm), 9);
 });
 
+test.each(byRule("au.tyreDiameter.delta"))("$id ($source)", ({ inputs, expected }) => {
+  const sizes = [inputs.oldOdMm, inputs.newOdMm].map((mm) => OF_DIAMETER[String(mm)] ?? "");
+  const [before = Number.NaN, after = Number.NaN] = sizes.map((size) => tyre(size).overallDiameterMm);
+  expect(after - before).toBe(expected.deltaMm);
+  expect((100 * after) / before - 100).toBeCloseTo(Number(expected.deltaPct), 2);
+  expect(after - before <= 50).toBe(expected.within50mm);
+  expect(after / before <= 1.07).toBe(expected.within7pct);
+});
+
 describe("standard atmosphere of ISO 2533", () => {
   type Quantities = Readonly<Record<string, Measured>>;
   const air = referenceVectors<Quantities, Quantities>("standard-atmosphere.json");
@@ -80,4 +90,8 @@ describe("standard atmosphere of ISO 2533", () => {
     expect(Math.abs(answer.pressureKPa * 1000 - (p?.value ?? 0))).toBeLessThanOrEqual(p?.tolerance ?? 0);
     expect(Math.abs(answer.tempC + 273.15 - (T?.value ?? 0))).toBeLessThanOrEqual(T?.tolerance ?? 0);
   });
+});
+
+test.each(["masses.json", "standard-atmosphere.json"])("every vector of %s is checked above", (file) => {
+  expect(unusedVectors(file)).toEqual([]);
 });

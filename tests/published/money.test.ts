@@ -7,7 +7,7 @@ import {
   minorUnits,
 } from "@buildproof/units";
 import { describe, expect, test } from "vitest";
-import { referenceVectors } from "./reference-vectors";
+import { referenceVectors, unusedVectors } from "./reference-vectors";
 
 const minor = (written: string) => minorUnits(Number(written.replace(".", "")));
 
@@ -69,4 +69,8 @@ describe("deposits", () => {
       balanceMinor: minor(expected.balance),
     });
   });
+});
+
+test.each(["margin.json", "deposit.json"])("every vector of %s is checked above", (file) => {
+  expect(unusedVectors(file)).toEqual([]);
 });

@@ -4,9 +4,10 @@ import { type AccelerationQuestion, acceleration } from "@buildproof/engineering
 import { unitConvert } from "@buildproof/units";
 import { describe, expect, test } from "vitest";
 import { engineeringVectors } from "./expect-vector";
+import { unusedVectors } from "./reference-vectors";
 
 // Two open sets of road tests, each with power and weight alone; what they do not say is filled in by one rule.
-const vector = engineeringVectors("acceleration.json");
+const vector = engineeringVectors("open-sets.json");
 
 type Car = { readonly hp: number; readonly pounds: number; readonly s: number };
 /** What differs between the sets: the gearbox most of the cars had, and who sat in them. */
@@ -133,7 +134,8 @@ test.each([
   const rule = Math.cbrt(car.pounds / car.hp);
   expects("ET", second * rule);
   expects("trap", mph / rule);
-  const ideal = vector("qm-ideal-constants").expected("ET_const") * rule;
+  // Constant power without losses: the cube root of 9·m·d²/(8P), checked in acceleration.json.
+  const ideal = engineeringVectors("acceleration.json")("qm-ideal-constants").expected("ET_const") * rule;
   // The rules count the driver in; ours seats one, so none is added.
   const question = { ...typicalCar(car, { gears: FOUR_SPEED, aboardKg: 0 }), distancesM: [QUARTER_MILE_M] };
   const [ours] = acceleration({ ...question, rollOutM: 0.3048 }).distances;
@@ -233,3 +235,7 @@ function told(set: string, ours: readonly number[], rule: string, theirs: readon
     `RMSE ${rmse(errors).toFixed(3)} s, bias ${mean(errors).toFixed(3)} s`;
   console.info(`${set}: ${figures(ours)}; ${rule}: ${figures(theirs)}`);
 }
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("open-sets.json")).toEqual([]);
+});

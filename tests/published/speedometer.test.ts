@@ -1,6 +1,6 @@
 import { speedometer } from "@buildproof/engineering";
 import { describe, expect, test } from "vitest";
-import { referenceVectors } from "./reference-vectors";
+import { referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Numbers = Readonly<Record<string, number>>;
 const vectors = referenceVectors<Numbers, Numbers & { readonly pass: boolean }>("speedometer.json");
@@ -34,6 +34,13 @@ describe("UN R39 paragraph 5.3", () => {
   });
 });
 
+describe("ADR 18/02, for vehicles before mid-2006: within a tenth of true", () => {
+  test.each(byRule("speedo.adr1802.check"))("$id ($source)", ({ inputs, expected }) => {
+    const { errorPct } = speedometer({ indicatedKmh: inputs.indicatedKmh ?? 0, trueKmh: inputs.trueKmh });
+    expect(Math.abs(errorPct) <= 10 + 1e-9).toBe(expected.pass);
+  });
+});
+
 /** Designations whose design diameter is the vector's. */
 const OF_DIAMETER: Readonly<Record<number, string>> = {
   775: "265/60R18",
@@ -57,4 +64,8 @@ describe("after a tyre change", () => {
     expect(Math.abs(atTrue100.trueKmh - 100)).toBeLessThan(0.006);
     expect(atTrue100.meetsUnR39).toBe(expected.pass);
   });
+});
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("speedometer.json")).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { type Jurisdiction, quoteTotals, type TaxRounding } from "@buildproof/pricing";
 import { minorUnits, roundedQuotient } from "@buildproof/units";
 import { describe, expect, test } from "vitest";
-import { referenceVectors } from "./reference-vectors";
+import { referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Inputs = Readonly<Record<"exLines" | "lines", readonly string[]>> &
   Readonly<Record<"exTotal" | "inclusive" | "exclusive" | "amount", string>> & {
@@ -102,3 +102,7 @@ test.each(ofRule(vat, "xpath.round"))(
     expect(rounded).toEqual(expected.results.map((result) => BigInt(Number(result))));
   },
 );
+
+test.each(["gst-rounding.json", "vat-rounding.json"])("every vector of %s is checked above", (file) => {
+  expect(unusedVectors(file)).toEqual([]);
+});

@@ -1,6 +1,6 @@
 import { tyre } from "@buildproof/engineering";
 import { describe, expect, test } from "vitest";
-import { referenceVectors } from "./reference-vectors";
+import { referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Values = Readonly<Record<string, number | string | boolean | null>>;
 type Measures = Readonly<Record<string, { readonly value: number; readonly tolerance: number }>>;
@@ -29,6 +29,15 @@ describe("design diameter of UN R30 and ISO 4000-1", () => {
     expect(answer.sectionWidthMm).toBeCloseTo(Number(expected.sectionWidthMm), 9);
     expect(answer).toMatchObject({ aspectPct: null, rimDiameterIn: expected.rimCode });
   });
+
+  test.each(byRule("tyre.overallDiameter.flotation.design"))(
+    "$id: the design size is about 12 mm under the label, which is what we take ($source)",
+    ({ inputs, expected }) => {
+      const under = tyre(text(inputs.designation)).overallDiameterMm - Number(expected.designOdMm);
+      expect(under).toBeGreaterThan(11);
+      expect(under).toBeLessThan(13);
+    },
+  );
 });
 
 describe("sidewall grammar of ISO 4000-1, ISO 4223-1 and TRA", () => {
@@ -111,9 +120,7 @@ describe("revolutions per kilometre", () => {
     },
   );
 
-  const geometry = referenceVectors<Measures, Measures>("tyre.json").filter(
-    ({ expected }) => "OD" in expected,
-  );
+  const geometry = referenceVectors<Measures, Measures>("tyre.json").filter(({ inputs }) => "AR" in inputs);
   test.each(geometry)("$id ($source)", ({ inputs, expected }) => {
     const answer = tyre(`${inputs.W?.value}/${inputs.AR?.value}R${inputs.rim?.value}`);
     expect(answer.exactDiameterMm).toBeCloseTo(expected.OD?.value ?? Number.NaN, 9);
@@ -123,4 +130,8 @@ describe("revolutions per kilometre", () => {
   });
 
   test("there are such sizes", () => expect(geometry).toHaveLength(2));
+});
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("tyre.json")).toEqual([]);
 });

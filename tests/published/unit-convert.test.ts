@@ -1,3 +1,4 @@
+import { standardAtmosphere } from "@buildproof/engineering";
 import {
   newtonMetres,
   powerFromTorque,
@@ -6,7 +7,7 @@ import {
   unitConvert,
 } from "@buildproof/units";
 import { describe, expect, test } from "vitest";
-import { type Measured, referenceVectors } from "./reference-vectors";
+import { type Measured, referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Quantities = Readonly<Record<string, Measured>>;
 const vectors = referenceVectors<Quantities, Quantities>("unit-convert.json");
@@ -24,15 +25,25 @@ const conversions: Readonly<Record<string, readonly [from: UnitName, to: UnitNam
   };
 
 describe("unit conversions", () => {
-  test.each(vectors.filter(({ id }) => id.startsWith("unit-")))(
-    "$id ($source)",
-    ({ id, inputs, expected }) => {
-      const [from, to, statedPerOurs] = conversions[id] ?? (["kW", "kg", 1] as const);
-      const { value, tolerance } = expected.y ?? { value: Number.NaN, tolerance: 0 };
-      const converted = unitConvert(inputs.x?.value ?? Number.NaN, from, to) * statedPerOurs;
-      expect(Math.abs(converted - value)).toBeLessThanOrEqual(tolerance);
-    },
-  );
+  test.each(vectors.filter(({ id }) => id in conversions))("$id ($source)", ({ id, inputs, expected }) => {
+    const [from, to, statedPerOurs] = conversions[id] ?? (["kW", "kg", 1] as const); // filtered above
+    const { value, tolerance } = expected.y ?? { value: Number.NaN, tolerance: 0 };
+    const converted = unitConvert(inputs.x?.value ?? Number.NaN, from, to) * statedPerOurs;
+    expect(Math.abs(converted - value)).toBeLessThanOrEqual(tolerance);
+  });
+
+  test.each([
+    ["unit-usgal", 231 * unitConvert(1, "in", "mm") ** 3 * 1e-6],
+    ["unit-cfm", (12 * unitConvert(1, "in", "mm")) ** 3 / 60 / 1e9],
+    ["unit-bsfc", (1000 * unitConvert(1, "lb", "kg")) / unitConvert(1, "hp", "kW")],
+    ["unit-atm", standardAtmosphere(0).pressureKPa],
+  ])("%s, from units that we have", (id, ours) => {
+    const { value, tolerance } = vectors.find((vector) => vector.id === id)?.expected.y ?? {
+      value: Number.NaN,
+      tolerance: 0,
+    };
+    expect(Math.abs(ours - value)).toBeLessThanOrEqual(tolerance);
+  });
 
   test("water boils at 212 °F and freezes at 32 °F (definition of the Fahrenheit scale, NIST SP 811 B.9)", () => {
     expect(unitConvert(212, "degF", "degC")).toBe(100);
@@ -59,13 +70,18 @@ describe("power from torque", () => {
   });
 
   test("horsepower and lbf·ft cross at 5252 rpm (33000 ÷ 2π)", () => {
-    const torque = newtonMetres(unitConvert(350, "lbft", "Nm"));
-    const power = powerFromTorque(torque, revolutionsPerMinute(5252.113122));
-    expect(unitConvert(power, "kW", "hp")).toBeCloseTo(350, 4);
+    const crossover = vectors.find(({ id }) => id === "power-crossover");
+    const torque = newtonMetres(unitConvert(crossover?.inputs.T?.value ?? Number.NaN, "lbft", "Nm"));
+    const power = powerFromTorque(torque, revolutionsPerMinute(crossover?.inputs.n?.value ?? 0));
+    expect(unitConvert(power, "kW", "hp")).toBeCloseTo(crossover?.expected.P?.value ?? Number.NaN, 4);
   });
 
   test("1200 N·m over both hubs at 1400 rpm is 175.929 kW (identity)", () => {
     const expected = vectors.find(({ id }) => id === "hub-power")?.expected.P?.value ?? Number.NaN;
     expect(powerFromTorque(newtonMetres(1200), revolutionsPerMinute(1400))).toBeCloseTo(expected, 4);
   });
+});
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("unit-convert.json")).toEqual([]);
 });

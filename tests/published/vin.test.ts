@@ -1,6 +1,6 @@
 import { vin } from "@buildproof/compliance";
 import { describe, expect, test } from "vitest";
-import { referenceVectors } from "./reference-vectors";
+import { referenceVectors, unusedVectors } from "./reference-vectors";
 
 type Inputs = {
   readonly vin: string;
@@ -13,12 +13,12 @@ type Expected = {
   readonly checkDigit: string;
   readonly computed: string;
   readonly actual: string;
-  readonly formatValid: boolean;
   readonly normalised: string;
   readonly checkDigitMandatory: boolean;
   readonly year: number;
   readonly candidates: readonly number[];
   readonly region: string;
+  readonly formatValid: boolean;
 };
 const vectors = referenceVectors<Inputs, Expected>("vin.json");
 const byRule = (rule: string) => vectors.filter((vector) => "rule" in vector && vector.rule === rule);
@@ -44,10 +44,10 @@ describe("check digit of 49 CFR 565.15(c)", () => {
 });
 
 describe("form of ISO 3779", () => {
-  test.each(byRule("vin.format"))("$id ($source)", ({ inputs }) => {
+  test.each(byRule("vin.format"))("$id ($source)", ({ inputs, expected }) => {
     const answer = vin(inputs.vin);
     expect(answer).toMatchObject({
-      wellFormed: false,
+      wellFormed: expected.formatValid,
       checkDigit: null,
       modelYears: [],
       region: null,
@@ -103,4 +103,8 @@ describe("allocation of ISO 3780 (from memory)", () => {
     const country = expected.region.replace(/^Oceania \(6A-6W (\w+)\)$/, "$1");
     expect(answer.country).toBe(country);
   });
+});
+
+test("every vector of the file is checked above", () => {
+  expect(unusedVectors("vin.json")).toEqual([]);
 });

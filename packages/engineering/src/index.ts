@@ -1,6 +1,7 @@
 export { blower } from "./air/blower";
 export type { BlowerPoint, BlowerQuestion } from "./air/blower-question";
 export { crankPower, deliveredPower, type PowerPlace, powerPlaces } from "./driveline/driveline-loss";
+export { correctionFormula } from "./dyno/correction-formula";
 export {
   type Aspiration,
   aspirations,
@@ -14,6 +15,7 @@ export {
   type Ignition,
   ignitions,
 } from "./dyno/correction-question";
+export { correctionLimits } from "./dyno/correction-validity";
 export { type DriveSlip, driveSlip, explainDriveSlip, SLIP_LIMIT_PCT } from "./dyno/drive-slip";
 export type { DriveTrace } from "./dyno/drive-trace";
 export { dynoCorrection } from "./dyno/dyno-correction";

@@ -35,6 +35,7 @@ export { fuelKinds, vehicleUses } from "./customers/vehicle-fields";
 export { type AbortLimit, type LimitReading, limitSentence, type WatchedLimit } from "./dyno/abort-limits";
 export { type BaselineStanding, baselinePassed } from "./dyno/baseline-passed";
 export type { Comparison } from "./dyno/compare-sessions";
+export type { CorrectionDetails } from "./dyno/correction-details";
 export { type DynoKind, dynoCodes, gears } from "./dyno/dyno-fields";
 export type { VehicleFacts } from "./dyno/dyno-vehicle";
 export { countRunAgain, excludeRun } from "./dyno/exclude-run";

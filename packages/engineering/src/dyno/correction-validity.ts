@@ -6,8 +6,8 @@ import type {
 } from "./correction-question";
 import type { IntakeAir } from "./intake-air";
 
-type Band = readonly [least: number, most: number];
-type Limits = { readonly tempC?: Band; readonly dryKPa?: Band; readonly factor?: Band };
+export type Band = readonly [least: number, most: number];
+export type CorrectionLimits = { readonly tempC?: Band; readonly dryKPa?: Band; readonly factor?: Band };
 
 /**
  * Conditions under which a code allows its name beside a corrected figure, ends included.
@@ -15,7 +15,7 @@ type Limits = { readonly tempC?: Band; readonly dryKPa?: Band; readonly factor?:
  * @source SAE J1349 (15 to 35 °C, 90 to 105 kPa dry; ±7 % from memory); UN R85 spark ±7 % from memory;
  *         compression 0.9 to 1.1, 283 to 313 K, 80 to 110 kPa, as printed in engine makers' manuals.
  */
-const LIMITS: Readonly<Record<CorrectionStandard, Readonly<Record<Ignition, Limits>>>> = {
+const LIMITS: Readonly<Record<CorrectionStandard, Readonly<Record<Ignition, CorrectionLimits>>>> = {
   SAE_J1349: {
     spark: { tempC: [15, 35], dryKPa: [90, 105], factor: [0.93, 1.07] },
     compression: { tempC: [15, 35], dryKPa: [90, 105], factor: [0.93, 1.07] },
@@ -27,6 +27,11 @@ const LIMITS: Readonly<Record<CorrectionStandard, Readonly<Record<Ignition, Limi
   DIN_70020: { spark: {}, compression: {} },
   SAE_J607: { spark: {}, compression: {} },
 };
+
+/** What a code allows, ends included; nothing where it sets no limit. */
+export function correctionLimits(standard: CorrectionStandard, ignition: Ignition): CorrectionLimits {
+  return LIMITS[standard][ignition];
+}
 
 /** Barometers outside this are more likely in another unit, or reduced to sea level: common practice. */
 const PLAUSIBLE_BAROMETER_KPA: Band = [60, 110];

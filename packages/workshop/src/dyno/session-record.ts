@@ -26,6 +26,9 @@ export type SessionRecord = {
   readonly barometerKPa: number;
   readonly airTempC: number;
   readonly relativeHumidityPct: number;
+  readonly aspiration: string | null;
+  readonly fuelMgPerLPerCycle: number | null;
+  readonly boostRatio: number | null;
   readonly factor: number;
   readonly factorValid: boolean;
   readonly warnings: readonly string[];

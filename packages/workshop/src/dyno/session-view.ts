@@ -3,6 +3,7 @@ import { saturationPressure } from "@buildproof/engineering";
 import { celsius, kelvinFromCelsius } from "@buildproof/units";
 import { isBarred } from "./barred-run";
 import { codeOf } from "./compare-sessions";
+import { type CorrectionDetails, correctionDetails } from "./correction-details";
 import { type LimitedReading, limitReadings } from "./limit-readings";
 import type { MeasuredEngine } from "./measured-engine";
 import { meanPoints, type SessionFigures, sessionFigures } from "./session-figures";
@@ -12,6 +13,7 @@ import type { RunRecord, SessionRecord } from "./session-record";
 export type SessionView = Omit<SessionRecord, "runs" | "vehicleId" | "buildId" | "jobId"> & {
   readonly code: string;
   readonly dryPressureKPa: number;
+  readonly correction: CorrectionDetails | null;
   readonly operator: string;
   /** A verdict rests on it, so its runs stay as they are. */
   readonly isSettled: boolean;
@@ -55,6 +57,7 @@ export function sessionView(session: SessionRecord, { engine, names, settled }: 
     ...rest,
     code: codeOf(session),
     dryPressureKPa: dryPressure(session),
+    correction: correctionDetails(session, engine),
     isSettled: settled.has(session.id),
     operator: names.get(session.operatorId ?? "") ?? "not recorded",
     figures: sessionFigures(session),

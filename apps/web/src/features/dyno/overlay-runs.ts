@@ -1,8 +1,7 @@
 import type { SessionView, ViewPoint } from "@buildproof/workshop";
 import type { ChannelStrip, CurveRun, LinePattern } from "@/design/plots/curve-types";
+import type { Figures } from "./asked-view";
 import { limitSentence } from "./limit-words";
-
-export type Figures = "corrected" | "observed";
 
 /** One line of the overlay, with its channels. */
 export type OverlayLine = {

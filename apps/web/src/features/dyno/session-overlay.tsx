@@ -2,38 +2,47 @@ import type { SessionView } from "@buildproof/workshop";
 import { momentText } from "@/design/moment-text";
 import { CurveOverlay } from "@/design/plots/curve-overlay";
 import type { ForecastBand } from "@/design/plots/curve-types";
-import { channelStrips, curveRuns, type Figures, type OverlayLine } from "./overlay-runs";
+import type { Figures } from "./asked-view";
+import { channelStrips, curveRuns, type OverlayLine } from "./overlay-runs";
 import { kindWords } from "./session-words";
 
 interface SessionOverlayProps {
   /** In the order of drawing: what was first, what is last. */
   readonly sessions: readonly SessionView[];
-  /** Its runs are drawn one by one instead of the sessions' means. */
-  readonly only?: string | undefined;
+  /** The runs of the only one are drawn, instead of its mean. */
+  readonly showsRuns: boolean;
   readonly figures: Figures;
   readonly timeZone: string;
-  readonly promise?: { readonly lowKw: number; readonly highKw: number } | null;
+  readonly promise?: { readonly lowKw: number; readonly highKw: number };
 }
 
 /** Baseline, steps and proof over one another, each the mean of its runs that count. */
-export function SessionOverlay({ sessions, only, figures, timeZone, promise }: SessionOverlayProps) {
-  const one = sessions.find(({ id }) => id === only);
-  const lines = one ? runLines(one) : sessionLines(sessions, timeZone);
+export function SessionOverlay({ sessions, showsRuns, figures, timeZone, promise }: SessionOverlayProps) {
+  const newest = sessions.at(-1);
+  if (!newest) return null;
+  const lines = showsRuns ? runLines(newest) : sessionLines(sessions, timeZone);
   const drawn = lines.filter(({ points }) => points.length > 0);
-  const newest = one ?? sessions.at(-1);
-  if (drawn.length === 0 || !newest) return null;
-  const from = drawn.flatMap(({ points }) => points.map(({ engineRpm }) => engineRpm));
+  if (drawn.length === 0) return <p>No run of it counts, so there is no mean to draw.</p>;
+  const speeds = drawn.flatMap(({ points }) => points.map(({ engineRpm }) => engineRpm));
+  const showsPromise = promise && figures === "corrected" && !showsRuns;
   return (
     <div className="dyno-overlay">
       <CurveOverlay
-        caption={one ? `Runs of the ${kindWords[one.kind].toLowerCase()}` : captionOf(drawn)}
-        measuredAt={`at the hubs, torque referred to engine speed, ${figures === "corrected" ? `corrected to ${newest.code}` : "as observed, not corrected"}`}
+        caption={showsRuns ? `Runs of the ${kindWords[newest.kind].toLowerCase()}` : captionOf(drawn)}
+        measuredAt={`at the hubs, torque referred to engine speed, ${figures === "corrected" ? correctedTo(sessions) : "as observed, not corrected"}`}
         runs={curveRuns(drawn, figures)}
         strips={channelStrips(drawn, newest.readings)}
-        {...(promise && figures === "corrected" && !one ? { bands: [promiseBand(promise, from)] } : {})}
+        {...(showsPromise ? { bands: [promiseBand(promise, speeds)] } : {})}
       />
     </div>
   );
+}
+
+function correctedTo(sessions: readonly SessionView[]): string {
+  const codes = [...new Set(sessions.map(({ code }) => code))];
+  return codes.length === 1
+    ? `corrected to ${codes[0]}`
+    : `each corrected to its own code (${codes.join(", ")}), so do not compare them`;
 }
 
 function captionOf(lines: readonly OverlayLine[]): string {
@@ -43,15 +52,16 @@ function captionOf(lines: readonly OverlayLine[]): string {
     : `${first} to ${last.toLowerCase()}, each the mean of its runs`;
 }
 
+/** By kind; with the day where there are several of a kind, and the hour where there are several in a day. */
 function sessionLines(sessions: readonly SessionView[], timeZone: string): readonly OverlayLine[] {
-  const times = new Map<string, number>();
-  for (const { kind } of sessions) times.set(kind, (times.get(kind) ?? 0) + 1);
-  const newest = sessions.at(-1)?.id;
-  return sessions.map(({ id, kind, doneAt, points }) => {
-    // Where there are several of a kind, the earlier ones carry their day.
-    const isAlone = (times.get(kind) ?? 0) === 1 || id === newest;
-    const label = isAlone ? kindWords[kind] : `${kindWords[kind]} ${shortDay(doneAt, timeZone)}`;
-    return { id, label, points };
+  const short = sessions.map(({ kind }) => kindWords[kind]);
+  const dated = sessions.map(({ kind, doneAt }) => `${kindWords[kind]} ${shortDay(doneAt, timeZone)}`);
+  const isOnly = (labels: readonly string[], label: string) =>
+    labels.filter((each) => each === label).length === 1;
+  return sessions.map(({ id, doneAt, points }, index) => {
+    const [kind = "", day = ""] = [short[index], dated[index]];
+    const hour = `${day}, ${momentText(doneAt, timeZone, "time")}`;
+    return { id, label: isOnly(short, kind) ? kind : isOnly(dated, day) ? day : hour, points };
   });
 }
 

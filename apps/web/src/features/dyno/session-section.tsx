@@ -3,6 +3,7 @@ import Link from "next/link";
 import { Figure } from "@/design/figure";
 import { figureText } from "@/design/figure-text";
 import { RuledTable } from "@/design/ruled-table";
+import { CorrectionSection } from "./correction-details";
 import { RunForms } from "./run-forms";
 import { conditionsText, correctionText, sessionTitle, spreadText } from "./session-words";
 
@@ -55,6 +56,7 @@ export function SessionSection({ session, timeZone, mayMeasure, runsHref }: Sess
       <p>{spreadText(session)}</p>
       <p className="fine">{correctionText(session)}</p>
       <p className="fine">{conditionsText(session)}</p>
+      <CorrectionSection session={session} title={sessionTitle(session, timeZone)} />
       <p className="fine">
         Operator {session.operator}. Log{" "}
         <a href={`/api/files/${session.sourceSha256}`}>{session.sourceName}</a>,{" "}

@@ -1,11 +1,9 @@
 import Link from "next/link";
-import type { Figures } from "./overlay-runs";
+import { type AskedView, dynoHref, type Figures } from "./asked-view";
 
 interface ViewChoiceProps {
   readonly path: string;
-  readonly figures: Figures;
-  /** Kept while the figures change: whose runs are looked at. */
-  readonly session?: string | undefined;
+  readonly view: AskedView;
 }
 
 const titles: readonly (readonly [Figures, string])[] = [
@@ -14,28 +12,21 @@ const titles: readonly (readonly [Figures, string])[] = [
 ];
 
 /** Corrected or as observed: both can always be had. */
-export function ViewChoice({ path, figures, session }: ViewChoiceProps) {
+export function ViewChoice({ path, view }: ViewChoiceProps) {
   return (
     <nav className="dyno-views no-print" aria-label="Figures">
-      {titles.map(([id, title]) => (
-        <Link key={id} href={dynoHref(path, id, session)} aria-current={id === figures ? "true" : undefined}>
+      {titles.map(([figures, title]) => (
+        <Link
+          key={figures}
+          href={dynoHref(path, { ...view, figures })}
+          aria-current={figures === view.figures ? "true" : undefined}
+        >
           {title}
         </Link>
       ))}
-      {session && <Link href={dynoHref(path, figures)}>All sessions</Link>}
+      {view.chosen.length > 0 && (
+        <Link href={dynoHref(path, { ...view, chosen: [] })}>As the page has it</Link>
+      )}
     </nav>
   );
-}
-
-export function dynoHref(path: string, figures: Figures, session?: string): string {
-  const query = new URLSearchParams({
-    ...(figures === "observed" ? { figures } : {}),
-    ...(session ? { session } : {}),
-  });
-  const text = query.toString();
-  return text === "" ? path : `${path}?${text}`;
-}
-
-export function figuresFrom(asked: string | undefined): Figures {
-  return asked === "observed" ? "observed" : "corrected";
 }

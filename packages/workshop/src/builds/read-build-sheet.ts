@@ -178,6 +178,7 @@ function sheetHead(row: NonNullable<Awaited<ReturnType<typeof readBuild>>>) {
       fuelKind: vehicle.fuelKind,
       fuelOctane: vehicle.fuelOctane,
       uses: vehicle.uses,
+      trailerGtmKg: vehicle.trailerGtmKg,
       alreadyFitted: vehicle.alreadyFitted,
       modelCode: vehicle.vehicleModel.code,
       modelName: vehicle.vehicleModel.name,

@@ -2,6 +2,7 @@ import type { MinorUnits } from "@buildproof/units";
 import { z } from "zod";
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
+import { chassisOfSheet } from "../engineering/chassis-of-sheet";
 import { refuseBuild } from "./build-refusals";
 import type { CatalogueItem } from "./catalogue-rows";
 import { excludedBecause, rivalsOf } from "./exclusion";
@@ -33,6 +34,7 @@ function shown(sheet: BuildSheet) {
   const { catalogue, checked: _, forecastVehicle: __, site, ...rest } = sheet;
   return {
     ...rest,
+    chassis: chassisOfSheet(sheet),
     site: { name: site.name, timeZone: site.timeZone, currency: site.currency },
     systems: systemsOf(sheet),
     packages: catalogue.packages

@@ -19,7 +19,8 @@ export function asItStands(baseline: PowerBaseline, assume: Assumed): CurvePeak 
   return rest.reduce((most, each) => (each.expected > most.expected ? each : most), first);
 }
 
-function atHubs(
+/** Its power at the hubs at one speed, with its band. */
+export function atHubs(
   { at }: PowerBaseline,
   assume: Assumed,
   { speedRpm, powerKw }: PowerBaseline["points"][number],

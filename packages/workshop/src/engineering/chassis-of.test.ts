@@ -206,7 +206,7 @@ describe("masses and axles", () => {
 
   test("the first limit may be an axle, or its tyres", () => {
     const nose = worked(withItems(item("lead", 200, { masses: { frontAxleShare: 1.2 } })).masses);
-    expect(nose.findings[0]?.sentence).toContain("Over the rating of the front axle, 1,700 kg by 60 kg");
+    expect(nose.findings[0]?.sentence).toContain("Over the rating of the front axle, 1,700 kg, by 60 kg");
     const weak = item("weak", 0, { tyre: { designation: "285/65R18 92T" } });
     const stops = worked(withItems(weak).masses).findings.map(({ sentence }) => sentence);
     expect(stops.join(" ")).toContain("1,260 kg that the two tyres of the front axle carry by 260 kg");

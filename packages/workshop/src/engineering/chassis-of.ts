@@ -1,3 +1,4 @@
+import type { AccelerationSheet } from "./acceleration-sheet";
 import { trailerOf } from "./ball-load";
 import { type ChassisBuild, tyresOf } from "./chassis-build";
 import type { ChassisFinding } from "./finding";
@@ -9,18 +10,20 @@ import { type SpeedometerSheet, speedometerSheet } from "./speedometer-sheet";
 import { type TowingSheet, towingSheet } from "./towing-sheet";
 import { type TyreSheet, tyreSheet } from "./tyre-sheet";
 
-/** What a build does to tyres, gearing, speedometer and masses; each part works out or says what it lacks. */
+/** What a build does to tyres, gearing, speedometer, masses and times on the road; each part works out or says what it lacks. */
 export type Chassis = {
   readonly tyres: Part<TyreSheet>;
   readonly gearing: Part<GearingSheet>;
   readonly speedometer: Part<SpeedometerSheet>;
   readonly masses: Part<MassSheet & { readonly findings: readonly ChassisFinding[] }>;
   readonly towing: Part<TowingSheet>;
+  readonly acceleration: Part<AccelerationSheet>;
   /** What of the vehicle is not in the catalogue's figures; empty where nothing is. */
   readonly alreadyFitted: string;
 };
 
-export function chassisOf(build: ChassisBuild): Chassis {
+/** All of it but the acceleration, which needs the engine too. */
+export function chassisOf(build: ChassisBuild): Omit<Chassis, "acceleration"> {
   const { items, driveline, masses, road, tyre, alreadyFitted } = build;
   const tyres = tyresOf(build);
   const trailer = trailerOf(build);

@@ -2,7 +2,14 @@ import type { AxleLoad } from "@buildproof/engineering";
 import { type ChassisFinding, kilograms } from "./finding";
 import type { MassSheet } from "./mass-sheet";
 
-type Limit = { readonly id: string; readonly name: string; readonly leftKg: number; readonly remedy: string };
+type Limit = {
+  readonly id: string;
+  readonly name: string;
+  /** "of the gross mass, 3,350 kg", after what is left. */
+  readonly of: string;
+  readonly leftKg: number;
+  readonly remedy: string;
+};
 
 /** Which limit is met first, in words, and every one that is passed with what to do. */
 export function massFindings(sheet: MassSheet): readonly ChassisFinding[] {
@@ -11,8 +18,9 @@ export function massFindings(sheet: MassSheet): readonly ChassisFinding[] {
     {
       id: "gross-mass",
       name: `gross vehicle mass of ${kilograms(sheet.gvmKg)}`,
+      of: `of the gross vehicle mass, ${kilograms(sheet.gvmKg)}`,
       leftKg: sheet.gvmLeftKg,
-      remedy: "carry less, take a lighter trailer, or look at a gross-mass upgrade",
+      remedy: "carry less, put less on the ball, or look at a gross-mass upgrade",
     },
     axleLimit("front-axle", "front axle", front, "take something off the nose, or look at stronger springs"),
     axleLimit("rear-axle", "rear axle", rear, "load further forward, or put less on the ball"),
@@ -24,7 +32,7 @@ export function massFindings(sheet: MassSheet): readonly ChassisFinding[] {
       {
         id: "binding",
         grade: "fit",
-        sentence: `With every seat taken it is within its limits. The first to be met is the ${first.name}: ${kilograms(first.leftKg)} left for luggage.`,
+        sentence: `With every seat taken it is within its limits. The least is left ${first.of}: ${kilograms(first.leftKg)}.`,
       },
     ];
   return over.map(({ id, name, leftKg, remedy }) => ({
@@ -40,8 +48,15 @@ function axleLimit(id: string, axle: string, load: AxleLoad, remedy: string): Li
     ? {
         id,
         name: `${kilograms(tyreCapacityKg)} that the two tyres of the ${axle} carry`,
+        of: `on the tyres of the ${axle}, ${kilograms(tyreCapacityKg)}`,
         leftKg,
         remedy: "choose tyres of a higher load index",
       }
-    : { id, name: `rating of the ${axle}, ${kilograms(ratingKg)}`, leftKg, remedy };
+    : {
+        id,
+        name: `rating of the ${axle}, ${kilograms(ratingKg)},`,
+        of: `on the ${axle}, rated ${kilograms(ratingKg)}`,
+        leftKg,
+        remedy,
+      };
 }

@@ -85,6 +85,23 @@ describe("on a standard Ridgewold 5.7", () => {
     expect((await read()).masses).toMatchObject({ value: { gvmLeftKg: 160, findings: [{ grade: "fit" }] } });
   });
 
+  test("a boosted build is quicker by a band, whatever else it gained in weight", async () => {
+    const id = await aBuild({ vin: "1HGCM82633A004352" });
+    await choose(id, "blower-24-92", "charge-cooler", "boost-calibration", "hp-pump-upgrade");
+    const { acceleration, masses } = await read(id);
+    if (acceleration.missing !== null) throw new Error(acceleration.missing);
+    const { rows, massBeforeKg, massAfterKg, assumptions } = acceleration.value;
+    // Blower 58, cooler 16 and pump 2 kg; kerb 2,640 and a driver of 75.
+    expect([massBeforeKg, massAfterKg]).toEqual([2715, 2791]);
+    expect(masses).toMatchObject({ value: { payloadKg: 710 - 76 } });
+    for (const { id: goal, before, difference } of rows) {
+      expect(before?.expected, goal).toBeGreaterThan(2);
+      expect(difference?.high, goal).toBeLessThan(0);
+      expect(difference?.low, goal).toBeLessThan(difference?.high ?? 0);
+    }
+    expect(assumptions.join(" ")).toContain("no baseline of its own");
+  });
+
   test("twice of an item weighs twice", async () => {
     const id = await aBuild({ vin: "5GZCZ43D13S812715" });
     const { revision } = await trial.done("desk", showSheet, { buildId: id });
@@ -97,10 +114,11 @@ describe("on a standard Ridgewold 5.7", () => {
 describe("every demo model answers", () => {
   test.each(vehicles)("$modelCode", async (vehicle) => {
     const told = await read(await aBuild(vehicle));
-    const { tyres, gearing, speedometer, masses, towing } = told;
-    expect([tyres, gearing, speedometer, masses, towing].map((part) => part.missing)).toEqual(
-      Array(5).fill(null),
+    const { tyres, gearing, speedometer, masses, towing, acceleration } = told;
+    expect([tyres, gearing, speedometer, masses, towing, acceleration].map((part) => part.missing)).toEqual(
+      Array(6).fill(null),
     );
+    expect(acceleration).toMatchObject({ value: { isChanged: false } });
     expect(masses).toMatchObject({ value: { findings: [{ grade: "fit" }] } });
   });
 

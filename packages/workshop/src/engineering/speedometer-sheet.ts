@@ -15,6 +15,7 @@ export type SpeedometerSheet = {
     readonly meets: boolean;
     readonly words: "within UN R39" | "reads low" | "reads too high";
   }[];
+  readonly isChanged: boolean;
   readonly standardOverPct: number;
   /** What it is set to where it is recalibrated. */
   readonly setToOverPct: number | null;
@@ -54,7 +55,10 @@ export function speedometerSheet(
       words: wordsFor(meetsUnR39, errorPct),
     };
   });
-  return { rows, standardOverPct, setToOverPct, finding: findingOf(rows, setToOverPct) };
+  const isChanged = rows.some(
+    ({ trueBeforeKmh, trueAfterKmh }) => Math.abs(trueAfterKmh - trueBeforeKmh) > 0.01,
+  );
+  return { rows, isChanged, standardOverPct, setToOverPct, finding: findingOf(rows, setToOverPct) };
 }
 
 function wordsFor(meets: boolean, errorPct: number): SpeedometerSheet["rows"][number]["words"] {

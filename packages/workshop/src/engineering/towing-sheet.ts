@@ -87,7 +87,8 @@ function ballLimit(masses: Masses, sheet: MassSheet, ballKg: number) {
     },
   ].sort((one, other) => one.allowedKg - other.allowedKg);
   const least = places[0] ?? { allowedKg: 0, heldBy: "" };
-  return { ...least, allowedKg: Math.max(0, least.allowedKg) };
+  // Down to the whole kilogram: an allowance is never rounded up.
+  return { ...least, allowedKg: Math.max(0, Math.floor(least.allowedKg + 1e-9)) };
 }
 
 function askedFindings(limits: readonly TowingLimit[]): readonly ChassisFinding[] {

@@ -70,7 +70,7 @@ function speedFinding(
   placardKmh: number | null,
 ): ChassisFinding {
   const symbolKmh = fitted.speedKmh ?? 0;
-  const told = `Speed symbol ${fitted.speedSymbol} stands ${symbolKmh} km/h and the vehicle reaches ${topSpeedKmh} km/h`;
+  const told = `Speed symbol ${fitted.speedSymbol} is good for ${symbolKmh} km/h; the vehicle reaches ${topSpeedKmh} km/h`;
   if (symbolKmh >= topSpeedKmh) return { id: "tyre-speed", grade: "fit", sentence: `${told}.` };
   if (placardKmh !== null && placardKmh <= symbolKmh)
     return {

@@ -2,6 +2,7 @@
 
 import type { ShownSheet } from "@buildproof/workshop";
 import { Page, Stack } from "@/design/sheet";
+import { ChassisSections } from "../chassis/chassis-sections";
 import { AssumptionList } from "../engineering/assumption-list";
 import { ForecastDetail } from "../engineering/forecast-detail";
 import { ForecastSection } from "../engineering/forecast-section";
@@ -54,6 +55,7 @@ export function BuildSheet({ sheet, quote, mayWrite, mayInspect, mayAssume }: Bu
             />
           </Stack>
         </div>
+        <ChassisSections chassis={sheet.chassis} />
       </Page>
     </SheetProvider>
   );

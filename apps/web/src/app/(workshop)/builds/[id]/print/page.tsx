@@ -10,12 +10,14 @@ import { Page, Section, SheetHead } from "@/design/sheet";
 import { dateText, daysText, hoursText } from "@/features/builds/build-words";
 import { chainPaths, weakestLink } from "@/features/builds/chain-of-build";
 import { PrintButton } from "@/features/builds/print-button";
+import { ChassisSections } from "@/features/chassis/chassis-sections";
 import { fuelText, kilometres } from "@/features/customers/vehicle-words";
 import { ForecastDetail } from "@/features/engineering/forecast-detail";
 import { ForecastSection } from "@/features/engineering/forecast-section";
 import { assumedText } from "@/features/engineering/forecast-words";
 import { load } from "@/server/load";
 import { Refused } from "@/server/refused";
+import "@/features/chassis/chassis.css";
 
 export const metadata: Metadata = { title: "Build sheet to print" };
 
@@ -62,6 +64,7 @@ export default async function PrintBuildPage(props: { readonly params: Promise<{
       <PrintedChain sheet={sheet} />
       <ForecastSection forecast={sheet.forecast} size="full" />
       <ForecastDetail forecast={sheet.forecast} assumptions={<PrintedAssumptions sheet={sheet} />} />
+      <ChassisSections chassis={sheet.chassis} isPrinted />
     </Page>
   );
 }

@@ -40,14 +40,14 @@ test("on the telephone, a first call becomes a draft quote without the mouse", a
 
   await test.step("who calls: the search offers a new customer", async () => {
     await hands.press("/");
-    await hands.type("Perrin Osterhaus");
-    await expect(desk.getByRole("option", { name: /Perrin Osterhaus/ })).toBeVisible();
+    await hands.type("Anselm Thorvey");
+    await expect(desk.getByRole("option", { name: /Anselm Thorvey/ })).toBeVisible();
     await hands.press("Enter");
     await expect(desk.getByRole("textbox", { name: "Name" })).toBeFocused();
     await hands.tabTo("textbox", "Telephone");
     await hands.type("0491 570 006");
     await hands.press("Enter");
-    await expect(desk.getByRole("heading", { level: 1, name: "Perrin Osterhaus" })).toBeVisible();
+    await expect(desk.getByRole("heading", { level: 1, name: "Anselm Thorvey" })).toBeVisible();
   });
 
   await test.step("the vehicle, by its VIN", async () => {

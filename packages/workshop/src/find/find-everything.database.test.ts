@@ -65,6 +65,13 @@ test("an unknown plate or VIN offers a new vehicle, a known one does not", async
   expect(await offers("9zz 8yy", "technician")).toEqual([]);
 });
 
+test("a name that is only like a known one is offered as a new customer, below the known one", async () => {
+  const offers = async (q: string) => (await trial.done("desk", findEverything, { q })).offers;
+  expect((await hits("Zebediah Lindqvist")).customer).toContain(ids.customerId);
+  expect(await offers("Zebediah Lindqvist")).toEqual([{ kind: "new-customer", name: "Zebediah Lindqvist" }]);
+  expect(await offers("lindqvist")).toEqual([]);
+});
+
 test("with nothing typed shows what was worked on last, and quotes only to those who read quotes", async () => {
   expect((await hits("")).build).toContain(build.id);
   expect((await hits("", "technician")).quote).toBeUndefined();

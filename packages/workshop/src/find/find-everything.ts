@@ -48,5 +48,10 @@ function offersFor(
   if (typed.looksLikeVin) return found("vehicle") ? [] : [{ kind: "new-vehicle", vin: typed.compact }];
   if (typed.looksLikePlate)
     return found("vehicle") ? [] : [{ kind: "new-vehicle", plate: typed.text.toUpperCase() }];
-  return typed.looksLikeName && !found("customer") ? [{ kind: "new-customer", name: typed.text }] : [];
+  // Somebody whose name is only like it may be somebody else.
+  const isKnown = groups.some(
+    ({ kind, hits }) =>
+      kind === "customer" && hits.some(({ title }) => title.toLowerCase().includes(typed.lower)),
+  );
+  return typed.looksLikeName && !isKnown ? [{ kind: "new-customer", name: typed.text }] : [];
 }

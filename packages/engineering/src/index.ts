@@ -21,6 +21,7 @@ export type { DriveTrace } from "./dyno/drive-trace";
 export { dynoCorrection } from "./dyno/dyno-correction";
 export { explainCorrectionWarning } from "./dyno/explain-correction-warning";
 export { exclusionWords, explainRunRefusal, explainRunWarning } from "./dyno/explain-run";
+export { explainHeatSoak, explainOutlier } from "./dyno/explain-run-spread";
 export { explainVerdict } from "./dyno/explain-verdict";
 export { gain } from "./dyno/gain";
 export { type MeanPoint, meanCurve } from "./dyno/mean-curve";
@@ -48,6 +49,7 @@ export type {
 export { FEWEST_RUNS, repeatability, SPREAD_LIMIT_PCT } from "./dyno/repeatability";
 export { reduceRun, runAccumulator } from "./dyno/run-accumulator";
 export { type RunChannel, type RunRow, runChannels } from "./dyno/run-row";
+export { runSpread } from "./dyno/run-spread";
 export { saturationPressure } from "./dyno/saturation-pressure";
 export { verdict } from "./dyno/verdict";
 export { explainFuelShortfall } from "./fuel/explain-fuel-shortfall";

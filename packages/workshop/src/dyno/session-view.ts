@@ -6,6 +6,7 @@ import { codeOf } from "./compare-sessions";
 import { type CorrectionDetails, correctionDetails } from "./correction-details";
 import { type LimitedReading, limitReadings } from "./limit-readings";
 import type { MeasuredEngine } from "./measured-engine";
+import { type RepeatabilityDetails, repeatabilityDetails } from "./repeatability-details";
 import { meanPoints, type SessionFigures, sessionFigures } from "./session-figures";
 import type { RunRecord, SessionRecord } from "./session-record";
 
@@ -18,6 +19,7 @@ export type SessionView = Omit<SessionRecord, "runs" | "vehicleId" | "buildId" |
   /** A verdict rests on it, so its runs stay as they are. */
   readonly isSettled: boolean;
   readonly figures: SessionFigures;
+  readonly repeatability: RepeatabilityDetails;
   readonly points: readonly ViewPoint[];
   readonly runs: readonly RunView[];
   readonly readings: readonly LimitedReading[];
@@ -61,6 +63,7 @@ export function sessionView(session: SessionRecord, { engine, names, settled }: 
     isSettled: settled.has(session.id),
     operator: names.get(session.operatorId ?? "") ?? "not recorded",
     figures: sessionFigures(session),
+    repeatability: repeatabilityDetails(session),
     points,
     runs: runs.map((run) => runView(run, session.factor)),
     readings: limitReadings(session, engine),

@@ -4,6 +4,7 @@ import { Figure } from "@/design/figure";
 import { figureText } from "@/design/figure-text";
 import { RuledTable } from "@/design/ruled-table";
 import { CorrectionSection } from "./correction-details";
+import { RepeatabilitySection } from "./repeatability-section";
 import { RunForms } from "./run-forms";
 import { conditionsText, correctionText, sessionTitle, spreadText } from "./session-words";
 
@@ -56,6 +57,7 @@ export function SessionSection({ session, timeZone, mayMeasure, runsHref }: Sess
       <p>{spreadText(session)}</p>
       <p className="fine">{correctionText(session)}</p>
       <p className="fine">{conditionsText(session)}</p>
+      <RepeatabilitySection session={session} title={sessionTitle(session, timeZone)} />
       <CorrectionSection session={session} title={sessionTitle(session, timeZone)} />
       <p className="fine">
         Operator {session.operator}. Log{" "}

@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { blower } from "../air/blower";
+import { sampleBlower } from "../air/sample-blower";
 import type { CorrectionQuestion } from "./correction-question";
 import { dynoCorrection } from "./dyno-correction";
 import { explainCorrectionWarning } from "./explain-correction-warning";
@@ -98,6 +100,44 @@ describe("validity, ends included", () => {
 
   test("a barometer in hectopascals is called implausible", () => {
     expect(dynoCorrection({ ...reference, barometerKPa: 130 }).warnings).toContain("barometer-implausible");
+  });
+});
+
+describe("an engine whose boost is held by its controller, in thinner air", () => {
+  const [home, hill] = [100, 90];
+  const factor = (barometerKPa: number) =>
+    dynoCorrection({ ...reference, aspiration: "mechanical", barometerKPa }).factor;
+  const settled = (pressureKPa: number, blowerPulleyMm: number) => {
+    const { ambient, drive } = sampleBlower;
+    const [point] = blower({
+      ...sampleBlower,
+      ambient: { ...ambient, pressureKPa },
+      drive: { ...drive, blowerPulleyMm },
+      speedsRpm: [6_000],
+    }).points;
+    if (!point) throw new Error("One speed gives one point.");
+    return { air: point.airMassFlowKgPerS, manifoldKPa: point.boostKPa + pressureKPa };
+  };
+  const { blowerPulleyMm } = sampleBlower.drive;
+  const { inletDropKPa = 0 } = sampleBlower;
+  const atHome = settled(home, blowerPulleyMm);
+
+  test("is credited with a tenth it never lost, where a fixed drive is credited with what it did lose", () => {
+    const fixed = settled(hill, blowerPulleyMm);
+    // What the controller does with a bypass, done with a pulley: the delivery of the air at home.
+    const held = settled(hill, (blowerPulleyMm * (hill - inletDropKPa)) / (home - inletDropKPa));
+    expect(held.manifoldKPa / atHome.manifoldKPa).toBeCloseTo(1, 1);
+    expect(held.air).toBeCloseTo(atHome.air, 9);
+    // Power goes with the air, so observed × factor over what home would have shown.
+    const credited = ({ air }: { readonly air: number }) =>
+      ((air / atHome.air) * factor(hill)) / factor(home) - 1;
+    expect(credited(held)).toBeGreaterThan(0.1);
+    expect(Math.abs(credited(fixed))).toBeLessThan(0.03);
+  });
+
+  test("is warned of, because the question does not say how boost is held", () => {
+    const { warnings } = dynoCorrection({ ...reference, aspiration: "mechanical", barometerKPa: hill });
+    expect(warnings).toContain("boost-control-may-overcorrect");
   });
 });
 

@@ -80,11 +80,25 @@ export async function bestAddition(task: Task, search: Search): Promise<Addition
       leadFloor,
       leadCap,
     });
-    const { status, found } = await search(program);
+    const { status, found, least } = await search(program);
+    raiseBound(part, levels, leadFloor, least);
     part.isProven = status === "proven";
     const add = found?.map(itemAt);
     if (add && (part.isProven || isNoWorse(add, part.add))) part.add = add;
     return found !== null || status === "stopped";
+  }
+
+  /** The first level is the asked measure when it has any weight at all; lead times count from the floor. */
+  function raiseBound(part: Part, [first]: readonly Level[], leadFloor: bigint, least: bigint): void {
+    const items = part.component.variables.filter((variable) => variable <= task.items);
+    const most = totalOf(
+      measures,
+      minimise,
+      items.map((variable) => variable - 1),
+    );
+    if (first !== minimise || most <= (minimise === "leadDays" ? leadFloor : 0n)) return;
+    const bound = minimise === "leadDays" ? leadFloor + least : least;
+    if (bound > part.bound) part.bound = bound;
   }
 
   /** A search that was stopped may know less than the one before it. */

@@ -18,6 +18,8 @@ export type SearchAnswer = {
   readonly status: "proven" | "stopped";
   /** The true ones among the variables shown, of the best solution known; null when none is. */
   readonly found: readonly number[] | null;
+  /** The first objective is proven to be at least this. */
+  readonly least: bigint;
 };
 
 /** A general solver, wherever it runs. Its time limit is its own; once the time is up it answers `stopped`. */

@@ -8,7 +8,8 @@ type Clingo = typeof import("clingo-wasm");
 /** Loaded when first needed, so that a command or page that never searches does not pay for it. */
 const load = (): Promise<Clingo> => import("clingo-wasm");
 
-const OPTIONS = ["--opt-mode=opt", "--opt-strategy=usc,oll"];
+/** Unsatisfiable cores, heavy weights first: good answers come early and lower bounds with them. */
+const OPTIONS = ["--opt-strategy=usc,stratify", "--opt-usc-shrink=min"];
 
 /** One program at a time runs in the solver's worker; the others of this process wait here. */
 let turn: Promise<unknown> = Promise.resolve();
@@ -30,7 +31,7 @@ export function clingoSearch(withinMs: number, cancelled?: AbortSignal): Search 
   };
 }
 
-const STOPPED: SearchAnswer = { status: "stopped", found: null };
+const STOPPED: SearchAnswer = { status: "stopped", found: null, least: 0n };
 
 async function searchOnce(
   program: SearchProgram,
@@ -38,22 +39,23 @@ async function searchOnce(
   cancelled: AbortSignal | undefined,
 ): Promise<SearchAnswer> {
   const clingo = await load();
-  const text = aspifOf(narrowSums(program), program.shown);
+  const narrow = narrowSums(program);
   let found: readonly number[] | null = null;
+  let least = 0n;
   const end = (): void => void clingo.restart();
   const timer = setTimeout(end, leftMs);
   cancelled?.addEventListener("abort", end, { once: true });
   try {
-    const result = await clingo.run(text, program.objectives.length > 0 ? 0 : 1, OPTIONS, (model) => {
-      // A solution without anything shown comes without the list.
-      found = (model.Value ?? []).map(Number);
+    const text = aspifOf(narrow, program.shown);
+    const models = program.objectives.length > 0 ? 0 : 1;
+    const { Result } = await clingo.run(text, models, OPTIONS, ({ Value = [], Lower }) => {
+      if (!Lower) found = Value.map(Number);
+      else if (narrow.firstDivisor) least = BigInt(Lower[0] ?? 0) * narrow.firstDivisor;
     });
-    if (result.Result === "OPTIMUM FOUND" || result.Result === "SATISFIABLE") {
-      return { status: "proven", found };
-    }
-    if (result.Result === "UNSATISFIABLE") return { status: "proven", found: null };
+    if (Result === "UNSATISFIABLE") return { status: "proven", found: null, least };
+    if (Result === "OPTIMUM FOUND" || Result === "SATISFIABLE") return { status: "proven", found, least };
     await clingo.restart();
-    return { status: "stopped", found };
+    return { status: "stopped", found, least };
   } finally {
     clearTimeout(timer);
     cancelled?.removeEventListener("abort", end);

@@ -8,6 +8,8 @@ export type NarrowProgram = {
   readonly clauses: readonly (readonly Literal[])[];
   readonly sums: SearchProgram["sums"];
   readonly objectives: readonly (readonly Term[])[];
+  /** What the first objective was divided by; null when it became several. */
+  readonly firstDivisor: bigint | null;
 };
 
 const LARGEST = 2n ** 31n - 2n;
@@ -33,20 +35,24 @@ export function narrowSums(program: SearchProgram): NarrowProgram {
     if (isNarrow(terms)) sums.push({ terms, least });
     else for (const clause of atLeast(bitsOf(terms), least)) clauses.push(clause);
   }
+  let firstDivisor: bigint | null = null;
   for (const objective of program.objectives) {
-    const { terms } = divided(objective, 0n);
-    if (isNarrow(terms)) objectives.push(terms);
-    else objectives.push(...bitLevels(bitsOf(terms)));
+    const { terms, divisor } = divided(objective, 0n);
+    if (isNarrow(terms)) {
+      if (objectives.length === 0) firstDivisor = divisor;
+      objectives.push(terms);
+    } else objectives.push(...bitLevels(bitsOf(terms)));
   }
-  return { variables, clauses, sums, objectives };
+  return { variables, clauses, sums, objectives, firstDivisor };
 }
 
-function divided(terms: readonly Term[], least: bigint): { terms: readonly Term[]; least: bigint } {
-  const shared = terms.reduce((divisor, { weight }) => greatestCommonDivisor(weight, divisor), 0n);
-  if (shared <= 1n) return { terms, least };
+function divided(terms: readonly Term[], least: bigint) {
+  const divisor = terms.reduce((shared, { weight }) => greatestCommonDivisor(weight, shared), 0n);
+  if (divisor <= 1n) return { terms, least, divisor: 1n };
   return {
-    terms: terms.map(({ literal, weight }) => ({ literal, weight: weight / shared })),
-    least: (least + shared - 1n) / shared,
+    terms: terms.map(({ literal, weight }) => ({ literal, weight: weight / divisor })),
+    least: (least + divisor - 1n) / divisor,
+    divisor,
   };
 }
 

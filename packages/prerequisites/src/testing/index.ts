@@ -1,0 +1,3 @@
+export { modelOfDebianPackages } from "./debian-packages";
+export { refereeTotal } from "./highs-referee";
+export { madeQuestion } from "./instances";

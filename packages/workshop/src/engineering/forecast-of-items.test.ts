@@ -25,7 +25,7 @@ describe("what a forecast rests on", () => {
     const { baseline, points: curve } = forecasted("ridgewold-57", boosted, { measured });
     expect(baseline).toMatchObject({ source: "measured", sessionId: measured.sessionId });
     expect(curve.at(-1)?.baselineKw).toBe(250);
-    expect(baseline.sentence).toContain("2026-11-20, mean of 3 runs, corrected to SAE J1349");
+    expect(baseline.sentence).toContain("Fri, 20 Nov 2026, mean of 3 runs, corrected to SAE J1349");
   });
 
   test("is the run as observed for a turbo-diesel, up to its own highest speed", () => {

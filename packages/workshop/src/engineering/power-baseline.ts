@@ -1,3 +1,4 @@
+import { dayInWords } from "../quotes/day-in-words";
 import type { ModelFigures } from "./stored-figures";
 
 export type PowerPoint = { readonly speedRpm: number; readonly powerKw: number };
@@ -43,7 +44,7 @@ export function powerBaseline(figures: ModelFigures, measured: MeasuredBaseline 
       source: "measured",
       at: "hubs",
       points: run,
-      sentence: `From this vehicle's own baseline of ${measured.doneOn}, mean of ${measured.runs} runs, ${air}.`,
+      sentence: `From this vehicle's own baseline of ${dayInWords(measured.doneOn)}, mean of ${measured.runs} runs, ${air}.`,
       sessionId: measured.sessionId,
     };
   }

@@ -112,7 +112,13 @@ function Peaks({ lines, decimals, peakRange }: PeaksProps) {
       <g key={peak.id}>
         <circle className="plot-peak" cx={percent(peak.across)} cy={peak.y} r={4} />
         {!isCovered && (
-          <text className="plot-peak-figure" x={percent(peak.across)} y={peak.y - 9} textAnchor="middle">
+          <text
+            className="plot-peak-figure"
+            x={percent(peak.across)}
+            y={peak.y - 9}
+            // At the edge it would stand in the names of the lines.
+            textAnchor={peak.across > 0.9 ? "end" : "middle"}
+          >
             {peakText(peak, decimals, peakRange(peak.id, peak.x))}
           </text>
         )}

@@ -34,7 +34,7 @@ test("each choice moves the forecast, which always comes with its band, its limi
 }) => {
   await signInAs(page, "desk");
   await startBuild(page);
-  await expect(page.getByText("No chosen item changes the engine’s power.")).toBeVisible();
+  await expect(page.getByText("No chosen item changes the engine's power.")).toBeVisible();
 
   await addItem(page, "air", "2.4 L");
   const curve = page.getByRole("figure", { name: "Forecast over the baseline" });

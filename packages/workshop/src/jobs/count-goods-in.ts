@@ -4,6 +4,7 @@ import { ok } from "../core/result";
 import { command } from "../core/use-case";
 import { refuse } from "./job-refusals";
 import { jobStatusWords } from "./job-states";
+import { endedStatuses } from "./job-status";
 
 /** Records that the parts of a job were opened and counted against its kit list. Each count is appended. */
 export const countGoodsIn = command({
@@ -17,7 +18,7 @@ export const countGoodsIn = command({
   async run({ tx, workshopId, person, now, audit }, { jobId, complete, missing }) {
     const job = await tx.job.findUnique({ where: { id: jobId } });
     if (!job) return refuse("job-not-found");
-    if (job.status === "handedOver" || job.status === "stopped") {
+    if (endedStatuses.includes(job.status)) {
       return refuse("goods-closed", { status: jobStatusWords[job.status] });
     }
     if (!complete && missing === "") return refuse("goods-missing-not-said");

@@ -4,15 +4,15 @@ import { ok } from "../core/result";
 import { readSite } from "../core/site";
 import { query } from "../core/use-case";
 import { jobStatusWords } from "./job-states";
-import { type JobStatus, jobStatuses } from "./job-status";
+import { doneStatuses, endedStatuses, type JobStatus, jobStatuses, workStatuses } from "./job-status";
 
 /** Which jobs a list shows, in the words that people ask in. */
 export const jobViews = {
-  current: ["waiting", "booked", "checkedIn", "inWork", "inProof", "doneNotForRoad", "doneUnpaid", "ready"],
+  current: jobStatuses.filter((status) => !endedStatuses.includes(status)),
   waiting: ["waiting"],
   booked: ["booked"],
-  "in-work": ["checkedIn", "inWork", "inProof"],
-  done: ["doneNotForRoad", "doneUnpaid", "ready"],
+  "in-work": workStatuses,
+  done: doneStatuses,
   "handed-over": ["handedOver"],
   stopped: ["stopped"],
   all: jobStatuses,

@@ -2,11 +2,9 @@ import { ok, type Result } from "../core/result";
 import type { Work } from "../core/use-case";
 import { refuse } from "./job-refusals";
 import { jobStatusWords, mayMove } from "./job-states";
-import type { JobStatus } from "./job-status";
+import { doneStatuses, type JobStatus } from "./job-status";
 
 type Moved = { readonly from: JobStatus; readonly to: JobStatus };
-
-const done: readonly JobStatus[] = ["doneNotForRoad", "doneUnpaid", "ready"];
 
 /**
  * Moves a job to another status, if the table of states allows it. Asking for where it already is changes
@@ -31,7 +29,7 @@ export async function moveJob(
       status: to,
       revision: { increment: 1 },
       ...(to === "inWork" && !job.startedAt ? { startedAt: now } : {}),
-      ...(done.includes(to) && !job.finishedAt ? { finishedAt: now } : {}),
+      ...(doneStatuses.includes(to) && !job.finishedAt ? { finishedAt: now } : {}),
       ...(to === "inWork" ? { finishedAt: null } : {}),
     },
   });

@@ -1,5 +1,6 @@
 import type { Transaction } from "@buildproof/database";
 import { z } from "zod";
+import type { Role } from "../core/actor";
 import { mayDo } from "../core/permissions";
 import { ok } from "../core/result";
 import { isoDateOf } from "../core/site-date";
@@ -16,6 +17,7 @@ import { moneyWords } from "./gate-papers";
 import { readGateCatalogue } from "./gate-prerequisites";
 import { refuse } from "./job-refusals";
 import { jobStatusWords } from "./job-states";
+import { doneStatuses, endedStatuses, type JobStatus, workStatuses } from "./job-status";
 import { jobTimeline } from "./job-timeline";
 import { readGate } from "./read-gate";
 import { ownSteps, progressByOperation, stepStates } from "./step-progress";
@@ -89,16 +91,27 @@ export const readJob = query({
       timeline: await jobTimeline(tx, job, { money: (minor) => moneyWords(minor, version.currency) }),
       payments: await paymentsOf(tx, job.quoteId),
       resources: await resourceChoices(tx),
-      may: {
-        book: mayDo("bookings:write", person.roles),
-        count: mayDo("goods:count", person.roles),
-        finish: mayDo("floor:write", person.roles),
-        settleFaults: person.roles.includes("manager"),
-        readQuote: mayDo("quotes:read", person.roles),
-      },
+      isOver: endedStatuses.includes(job.status),
+      may: mayOn(job.status, person.roles),
     });
   },
 });
+
+/** What the page offers this person on a job that stands there. */
+function mayOn(status: JobStatus, roles: readonly Role[]) {
+  const isOver = endedStatuses.includes(status);
+  const isDone = doneStatuses.includes(status);
+  const plans = mayDo("bookings:write", roles);
+  return {
+    book: plans && !isOver,
+    stop: plans && !isOver,
+    resume: plans && status === "stopped",
+    count: mayDo("goods:count", roles) && !isOver && !isDone,
+    finish: mayDo("floor:write", roles) && workStatuses.includes(status),
+    settleFaults: roles.includes("manager") && !isOver,
+    readQuote: mayDo("quotes:read", roles),
+  };
+}
 
 /** The last stop of a job, also after it was taken up again. */
 function stopOf({ stoppedAt, stoppedBecause, resumedAt, resumedBecause }: GateJob) {

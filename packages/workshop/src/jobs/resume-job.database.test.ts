@@ -28,6 +28,14 @@ describe("a stopped job", () => {
     expect(jobs).toMatchObject([{ id: jobId, stoppedBecause: stopped }]);
   });
 
+  test("can be taken up again by a manager, and nothing else is offered on it", async () => {
+    const { jobId } = await stoppedJob();
+    const nothing = { book: false, stop: false, count: false, finish: false, settleFaults: false };
+    const seen = async (who: "desk" | "manager") => (await trial.done(who, readJob, { jobId })).may;
+    expect(await seen("manager")).toMatchObject({ ...nothing, resume: true });
+    expect(await seen("desk")).toMatchObject({ ...nothing, resume: false });
+  });
+
   test("waits for its booking again when its vehicle never came in, and still says why it was stopped", async () => {
     const { jobId } = await stoppedJob();
     const done = await trial.done("manager", resumeJob, { jobId, reason: resumed }, later);

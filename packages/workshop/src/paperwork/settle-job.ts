@@ -1,7 +1,7 @@
 import type { Result } from "../core/result";
 import type { Work } from "../core/use-case";
 import { selectionOf } from "../jobs/accepted-selection";
-import type { JobStatus } from "../jobs/job-status";
+import { doneStatuses, type JobStatus } from "../jobs/job-status";
 import { moveJob } from "../jobs/move-job";
 import { quoteMoney } from "../quotes/quote-money";
 import { type HandOverPoint, handOverPoints, notLaidOutPoints, workPoints } from "./hand-over-points";
@@ -52,8 +52,6 @@ export async function settleDone(work: Doing, jobId: string): Promise<Result<{ r
   if (open.length > 0) return refuse("work-not-done", { points: open.map(({ sentence }) => sentence) });
   return moveJob(work, jobId, doneStatus(standing.points));
 }
-
-const doneStatuses: readonly JobStatus[] = ["doneNotForRoad", "doneUnpaid", "ready"];
 
 /** After a payment or a certificate: a job that is done may have become another kind of done. */
 export async function settleIfDone(work: Doing, jobId: string): Promise<void> {

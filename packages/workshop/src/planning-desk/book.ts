@@ -8,6 +8,7 @@ import type { GatePoint } from "../jobs/gate-point";
 import { readGateCatalogue } from "../jobs/gate-prerequisites";
 import { refuse as refuseJob } from "../jobs/job-refusals";
 import { jobStatusWords } from "../jobs/job-states";
+import { endedStatuses } from "../jobs/job-status";
 import { moveJob } from "../jobs/move-job";
 import { openPoints } from "../jobs/open-points";
 import { readGate } from "../jobs/read-gate";
@@ -44,7 +45,7 @@ export const bookJob = command({
     const { tx, now } = work;
     const job = await readGateJob(tx, jobId);
     if (!job) return refuseJob("job-not-found");
-    if (job.status === "handedOver" || job.status === "stopped")
+    if (endedStatuses.includes(job.status))
       return refuseJob("job-not-bookable", { status: jobStatusWords[job.status] });
     if (typed.length === 0) return refuse("no-blocks");
     const shared = await readGateCatalogue(tx);

@@ -2,6 +2,7 @@ import type { Transaction } from "@buildproof/database";
 import { dateInZone, daysBetween } from "../core/site-date";
 import { readGateJob } from "../jobs/gate-job";
 import { readGateCatalogue } from "../jobs/gate-prerequisites";
+import { doneStatuses } from "../jobs/job-status";
 import { openPoints } from "../jobs/open-points";
 import { readGate } from "../jobs/read-gate";
 import { holdsBack } from "../paperwork/obligation-states";
@@ -34,7 +35,7 @@ async function faults(tx: Transaction, { today, site }: Moment): Promise<readonl
 
 async function held(tx: Transaction, { today, site }: Moment): Promise<readonly Owed[]> {
   const rows = await tx.job.findMany({
-    where: { status: { in: ["doneNotForRoad", "doneUnpaid", "ready"] } },
+    where: { status: { in: [...doneStatuses] } },
     include: withNames,
     orderBy: { number: "asc" },
   });

@@ -26,17 +26,12 @@ import { Refused } from "@/server/refused";
 
 export const metadata: Metadata = { title: "Job" };
 
-const beforeBooking = ["waiting", "booked"];
-const inTheWorkshop = ["checkedIn", "inWork", "inProof"];
-const ended = ["handedOver", "stopped"];
-
 export default async function JobPage({ params }: { readonly params: Promise<{ id: string }> }) {
   const { id } = await params;
   const loaded = await load(readJob, { jobId: id });
   if (!loaded.ok) return <Refused refusal={loaded.refusal} />;
   const job = loaded.value;
-  const { vehicle, quote, timeZone, may } = job;
-  const isOver = ended.includes(job.status);
+  const { vehicle, quote, timeZone, may, isOver } = job;
   const quoteHref = `/quotes/${quote.id}`;
   return (
     <Page>
@@ -48,7 +43,7 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
             <ButtonLink href={`/jobs/${job.id}/card`}>Job card</ButtonLink>
             <ButtonLink href={`/dyno/jobs/${job.id}`}>Dyno</ButtonLink>
             <ButtonLink href={`/jobs/${job.id}/hand-over`}>Hand-over</ButtonLink>
-            {may.finish && inTheWorkshop.includes(job.status) && (
+            {may.finish && (
               <ActionForm action={finishWorkAction} label="Declare the work done">
                 <input type="hidden" name="jobId" value={job.id} readOnly />
                 <SubmitButton variant="quiet" pendingLabel="Looking">
@@ -56,7 +51,7 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
                 </SubmitButton>
               </ActionForm>
             )}
-            {may.book && !isOver && <StopJob jobId={job.id} />}
+            {may.stop && <StopJob jobId={job.id} />}
           </>
         }
         facts={[
@@ -86,12 +81,7 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
         ]}
       />
       {job.stopped && (
-        <StoppedNotice
-          jobId={job.id}
-          stopped={job.stopped}
-          timeZone={timeZone}
-          mayResume={may.book && job.status === "stopped"}
-        />
+        <StoppedNotice jobId={job.id} stopped={job.stopped} timeZone={timeZone} mayResume={may.resume} />
       )}
       <Columns>
         <Stack>
@@ -120,14 +110,14 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
             resources={job.resources}
             timeZone={timeZone}
             today={localText(job.now, timeZone).slice(0, 10)}
-            mayBook={may.book && !isOver}
+            mayBook={may.book}
           />
           <GoodsSection
             jobId={job.id}
             kit={job.kit}
             counts={job.goodsIn}
             timeZone={timeZone}
-            mayCount={may.count && (beforeBooking.includes(job.status) || inTheWorkshop.includes(job.status))}
+            mayCount={may.count}
           />
         </Stack>
         <Stack>
@@ -136,7 +126,7 @@ export default async function JobPage({ params }: { readonly params: Promise<{ i
             payments={job.payments}
             quoteHref={may.readQuote ? quoteHref : null}
           />
-          <FaultsSection faults={job.faults} timeZone={timeZone} maySettle={may.settleFaults && !isOver} />
+          <FaultsSection faults={job.faults} timeZone={timeZone} maySettle={may.settleFaults} />
           <JobObligations obligations={job.obligations} href={`/jobs/${job.id}/hand-over`} />
           <ProgressSection progress={job.progress} total={job.steps} />
           <Section title="Clock">

@@ -13,13 +13,14 @@ import {
 } from "@buildproof/workshop";
 import { requestContext } from "@/server/request-context";
 
-const useCases: Readonly<Record<string, UseCase>> = {
-  "record-step": recordStep as unknown as UseCase, // Each takes its own input, and looks at it itself.
-  "reopen-step": reopenStep as unknown as UseCase,
-  "raise-fault": raiseFault as unknown as UseCase,
-  "start-clock": startClock as unknown as UseCase,
-  "stop-clock": stopClock as unknown as UseCase,
-};
+// Each takes its own input, and looks at it itself.
+const useCases = new Map<string, UseCase>([
+  ["record-step", recordStep as unknown as UseCase],
+  ["reopen-step", reopenStep as unknown as UseCase],
+  ["raise-fault", raiseFault as unknown as UseCase],
+  ["start-clock", startClock as unknown as UseCase],
+  ["stop-clock", stopClock as unknown as UseCase],
+]);
 
 /** One entry of a device on the floor, with its photo if it has one. Sent twice under one key, it acts once. */
 export async function POST(request: Request): Promise<Response> {
@@ -31,7 +32,7 @@ export async function POST(request: Request): Promise<Response> {
     });
   const form = await request.formData().catch(() => null);
   const key = form?.get("key");
-  const useCase = useCases[String(form?.get("use"))];
+  const useCase = useCases.get(String(form?.get("use")));
   const input = asObject(form?.get("input"));
   if (!form || !useCase || !input || typeof key !== "string" || !isUuid(key)) {
     return refused({

@@ -48,6 +48,13 @@ describe("a run beside the others", () => {
     );
   });
 
+  test("does not make odd ones of the two that agree, and where none agree nobody is blamed", () => {
+    const odd = (...levels: readonly number[]) =>
+      runSpread(levels.map((level) => run({ level }))).standings.map(({ isOutlier }) => isOutlier);
+    expect(odd(1, 0.92, 1.003)).toEqual([false, true, false]);
+    expect(odd(1, 0.92, 0.84)).toEqual([false, false, false]);
+  });
+
   test("is not told from the other where there are only two", () => {
     expect(runSpread([run(), run({ level: 0.9 })]).standings.some(({ isOutlier }) => isOutlier)).toBe(false);
   });

@@ -45,7 +45,7 @@ const LEAST_LOSS_PCT = 0.25;
 /**
  * Which runs stand apart from the others, and whether the engine loses power as it warms.
  *
- * @source An outlier is off the median of the other runs by more than the spread allowed; heat soak is a falling
+ * @source An outlier is off the median of the other runs by more than the spread allowed, while those keep to it; heat soak is a falling
  *         line of power while the intake air warms: common practice, no source.
  * @valid  Runs in the order in which they were made, on one grid.
  */
@@ -73,10 +73,14 @@ function meansOver({ points }: ReducedRun, shared: ReadonlySet<number>): Means {
 }
 
 function standing(own: Means, others: readonly Means[]): RunStanding {
-  const usual = median(others.map(({ powerKw }) => powerKw));
+  const powers = others.map(({ powerKw }) => powerKw);
+  const usual = median(powers);
   const offOthersPct = usual ? 100 * (own.powerKw / usual - 1) : 0;
-  // Of two runs nobody can tell which is the odd one.
-  const isOutlier = others.length >= FEWEST_RUNS - 1 && Math.abs(offOthersPct) > SPREAD_LIMIT_PCT;
+  // Of two runs nobody can tell which is the odd one; and where the others differ too, it is the session that does.
+  const othersAgree =
+    others.length >= FEWEST_RUNS - 1 &&
+    100 * (Math.max(...powers) - Math.min(...powers)) <= SPREAD_LIMIT_PCT * (usual ?? 0);
+  const isOutlier = othersAgree && Math.abs(offOthersPct) > SPREAD_LIMIT_PCT;
   const reasons = isOutlier ? runChannels.flatMap((channel) => reasonFor(channel, own, others)) : [];
   return { meanKw: own.powerKw, offOthersPct, isOutlier, reasons, intakeTempC: own.intakeTempC };
 }

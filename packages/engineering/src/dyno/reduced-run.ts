@@ -44,7 +44,9 @@ export type Exclusions = { readonly [reason in ExclusionReason]: number };
 export type RunWarning =
   | { readonly code: "power-and-torque-disagree"; readonly ratio: number; readonly likely: DisagreementCause }
   | { readonly code: "gap-in-speed"; readonly fromRpm: number; readonly toRpm: number }
-  | { readonly code: "time-goes-back"; readonly rows: number };
+  | { readonly code: "time-goes-back"; readonly rows: number }
+  | { readonly code: "speed-stands-still"; readonly atRpm: number; readonly seconds: number }
+  | { readonly code: "rises-more-than-once"; readonly fromRpm: number; readonly toRpm: number };
 
 export type DisagreementCause =
   | "power-in-hp"
@@ -77,7 +79,15 @@ export type RunRefusal =
   | { readonly code: "no-rows" }
   | { readonly code: "no-power-or-torque" }
   | { readonly code: "no-usable-rows"; readonly excluded: Exclusions }
-  | { readonly code: "sweep-too-short"; readonly fromRpm: number; readonly toRpm: number };
+  | { readonly code: "sweep-too-short"; readonly fromRpm: number; readonly toRpm: number }
+  | { readonly code: "speed-falls"; readonly fromRpm: number; readonly toRpm: number }
+  | { readonly code: "speed-not-in-rpm"; readonly greatest: number }
+  | {
+      readonly code: "channel-in-another-unit";
+      readonly channel: RunChannel;
+      readonly least: number;
+      readonly greatest: number;
+    };
 
 /** Takes rows one at a time, so that a long log is never held in memory. */
 export type RunAccumulator = {

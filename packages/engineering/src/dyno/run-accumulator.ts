@@ -1,14 +1,16 @@
 import { ok, type Result, refused } from "@buildproof/units";
+import { channelInAnotherUnit } from "./channel-units";
 import { driveTrace } from "./drive-trace";
 import { PowerIdentity } from "./power-identity";
 import type { ReducedRun, RunAccumulator, RunRefusal, RunSettings, RunWarning } from "./reduced-run";
 import { channelExtremes, gapsIn, peakOf, runPoints } from "./run-curve";
 import type { RunRow } from "./run-row";
+import { SpeedWatch } from "./speed-watch";
 import type { SweepBins } from "./sweep-bins";
-import { SweepFinder } from "./sweep-finder";
+import { SHORTEST_SWEEP_RPM, SweepFinder } from "./sweep-finder";
 
-/** A shorter rise of engine speed is a blip of the throttle. */
-const SHORTEST_SWEEP_RPM = 500;
+/** No engine is driven through a sweep below this: the column is in another unit. */
+const SLOWEST_RPM = 900;
 /** Fewer points on the grid say nothing about a curve. */
 const FEWEST_POINTS = 4;
 
@@ -26,20 +28,28 @@ export function runAccumulator(settings: RunSettings): RunAccumulator {
   if (!(gridRpm >= 10) || gridRpm % 10 !== 0) throw new RangeError("A grid is a multiple of 10 rpm.");
   const finder = new SweepFinder({ fromRpm, toRpm });
   const identity = new PowerIdentity();
+  const speed = new SpeedWatch();
   return {
     add(row) {
       finder.add(row);
       identity.add(row);
+      speed.add(row);
     },
     finish() {
       const { sweep, excluded } = finder.finish();
-      const refusal = refusalOf(finder, sweep, excluded);
+      const refusal = refusalOf(finder, speed, sweep, excluded);
       if (refusal) return refused(refusal);
       const curve = { factor: settings.factor, smoothingRpm, gridRpm };
       const { correctionValid = true } = settings;
-      const warnings = [...identityWarning(identity), ...timeWarning(finder)];
+      const warnings = [
+        ...identityWarning(identity),
+        ...timeWarning(finder),
+        ...speedWarnings(speed, finder, sweep),
+      ];
       const figures = figuresOf(sweep, curve, warnings);
       if (figures.points.length < FEWEST_POINTS) return refused(tooShort(sweep));
+      const unit = channelInAnotherUnit(figures.channels);
+      if (unit) return refused(unit);
       return ok({ ...figures, ...curve, correctionValid, rowsRead: finder.rowsRead, excluded });
     },
   };
@@ -54,16 +64,17 @@ export function reduceRun(rows: Iterable<RunRow>, settings: RunSettings): Result
 
 function refusalOf(
   finder: SweepFinder,
+  speed: SpeedWatch,
   sweep: SweepBins,
   excluded: ReducedRun["excluded"],
 ): RunRefusal | null {
   if (finder.rowsRead === 0) return { code: "no-rows" };
   if (finder.rowsWithPower === 0) return { code: "no-power-or-torque" };
   if (sweep.rows === 0) return { code: "no-usable-rows", excluded };
-  if (sweep.spanRpm < SHORTEST_SWEEP_RPM) {
-    return tooShort(sweep);
-  }
-  return null;
+  if (sweep.spanRpm >= SHORTEST_SWEEP_RPM) return null;
+  if (speed.greatestRpm < SLOWEST_RPM) return { code: "speed-not-in-rpm", greatest: speed.greatestRpm };
+  const { byRpm, ...fell } = speed.fell;
+  return byRpm >= SHORTEST_SWEEP_RPM ? { code: "speed-falls", ...fell } : tooShort(sweep);
 }
 
 function tooShort(sweep: SweepBins): RunRefusal {
@@ -106,6 +117,21 @@ function figuresOf(
 function identityWarning(identity: PowerIdentity): readonly RunWarning[] {
   const warning = identity.warning();
   return warning ? [warning] : [];
+}
+
+function speedWarnings(speed: SpeedWatch, finder: SweepFinder, sweep: SweepBins): readonly RunWarning[] {
+  const stand = speed.warning(sweep.lowestRpm, sweep.highestRpm);
+  const { otherRise } = finder;
+  // Coming up to the soak before a sweep is a rise too, but not one through the sweep's own speeds.
+  const shared = otherRise
+    ? Math.min(otherRise.toRpm, sweep.highestRpm) - Math.max(otherRise.fromRpm, sweep.lowestRpm)
+    : 0;
+  return [
+    ...(stand ? [stand] : []),
+    ...(otherRise && shared >= SHORTEST_SWEEP_RPM
+      ? [{ code: "rises-more-than-once" as const, ...otherRise }]
+      : []),
+  ];
 }
 
 function timeWarning({ rowsBackInTime }: SweepFinder): readonly RunWarning[] {

@@ -3,6 +3,9 @@ import { type ExclusionReason, type Exclusions, exclusionReasons } from "./reduc
 import type { RunRow } from "./run-row";
 import { SweepBins } from "./sweep-bins";
 
+/** A shorter rise of engine speed is a blip of the throttle. */
+export const SHORTEST_SWEEP_RPM = 500;
+
 export type Band = { readonly fromRpm: number; readonly toRpm: number };
 
 /** A speed that jumps further than this from both neighbours is a fault of the pick-up. */
@@ -21,6 +24,8 @@ export class SweepFinder {
   rowsRead = 0;
   rowsWithPower = 0;
   rowsBackInTime = 0;
+  /** The longest rise that was passed over for a longer one. */
+  otherRise: Band | null = null;
 
   constructor(band: Band) {
     this.#band = band;
@@ -67,6 +72,8 @@ export class SweepFinder {
     const [kept, dropped] =
       this.#current.spanRpm > this.#best.spanRpm ? [this.#current, this.#best] : [this.#best, this.#current];
     this.#exclude("outside-sweep", dropped.rows);
+    const known = this.otherRise ? this.otherRise.toRpm - this.otherRise.fromRpm : SHORTEST_SWEEP_RPM;
+    if (dropped.spanRpm >= known) this.otherRise = { fromRpm: dropped.lowestRpm, toRpm: dropped.highestRpm };
     this.#best = kept;
     this.#current = new SweepBins();
   }

@@ -50,8 +50,23 @@ describe("what may be carried and towed", () => {
     [{ addedKg: [5, Number.NaN] }, "addedKg[1]"],
     [{ carriedKg: -1 }, "carriedKg"],
     [{ gcmKg: 3000 }, "gcmKg"],
+    [{ kerbKg: Number.POSITIVE_INFINITY }, "kerbKg"],
+    [{ addedKg: [Number.NEGATIVE_INFINITY] }, "addedKg[0]"],
+    [{ carriedKg: Number.NaN }, "carriedKg"],
+    [{ gvmKg: -3280 }, "gvmKg"],
+    [{ gcmKg: Number.NaN }, "gcmKg"],
+    [{ brakedTowKg: -1 }, "brakedTowKg"],
   ])("%j is refused at %s", (change, path) => {
     expect(() => massBudget({ ...budget, ...change })).toThrow(expect.objectContaining({ path }));
+  });
+
+  test.each([
+    [-1, 0, "trailerKg"],
+    [Number.NaN, 0, "trailerKg"],
+    [500, -1, "towBallKg"],
+    [500, Number.NaN, "towBallKg"],
+  ])("a trailer of %d kg with %d on the ball is refused at %s", (trailerKg, towBallKg, path) => {
+    expect(() => trailerWheelMassKg(trailerKg, towBallKg)).toThrow(expect.objectContaining({ path }));
   });
 
   test("a tow ball cannot carry more than the trailer weighs", () => {
@@ -106,6 +121,12 @@ describe("axle loads", () => {
     [{ rearKg: Number.NaN }, "rearKg"],
     [{ added: [{ massKg: 5, behindFrontAxleMm: 99_000 }] }, "added[0].behindFrontAxleMm"],
     [{ tyre: "round" }, "tyre"],
+    [{ wheelbaseMm: Number.POSITIVE_INFINITY }, "wheelbaseMm"],
+    [{ frontKg: -1400 }, "frontKg"],
+    [{ frontRatingKg: 0 }, "frontRatingKg"],
+    [{ rearRatingKg: Number.NaN }, "rearRatingKg"],
+    [{ added: [{ massKg: Number.NaN, behindFrontAxleMm: 0 }] }, "added[0].massKg"],
+    [{ added: [{ massKg: 5, behindFrontAxleMm: Number.NaN }] }, "added[0].behindFrontAxleMm"],
   ])("%j is refused at %s", (change, path) => {
     expect(() => axleLoads({ ...axles, ...change })).toThrow(expect.objectContaining({ path }));
   });
@@ -115,4 +136,36 @@ test("a tyre that does not say what it carries cannot be judged", () => {
   expect(tyreFitness("285/65R18 116T", 2500, 190)).toMatchObject({ carries: true, fastEnough: true });
   expect(tyreFitness("285/65R18 116T", 2501, 191)).toMatchObject({ carries: false, fastEnough: false });
   expect(() => tyreFitness("285/65R18", 2000, 180)).toThrow("add load index");
+});
+
+test.each([
+  [0, 180, "axleRatingKg"],
+  [Number.NaN, 180, "axleRatingKg"],
+  [Number.POSITIVE_INFINITY, 180, "axleRatingKg"],
+  [2000, 0, "topSpeedKmh"],
+  [2000, -180, "topSpeedKmh"],
+  [2000, Number.NaN, "topSpeedKmh"],
+])("an axle of %d kg at %d km/h is refused at %s", (axleRatingKg, topSpeedKmh, path) => {
+  expect(() => tyreFitness("285/65R18 116T", axleRatingKg, topSpeedKmh)).toThrow(
+    expect.objectContaining({ code: "out-of-range", path }),
+  );
+});
+
+test("a heavier axle or a faster vehicle never makes a tyre fit that did not", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 60, max: 130 }),
+      fc.constantFrom("Q", "S", "T", "H", "V"),
+      fc.double({ min: 500, max: 3500, noNaN: true }),
+      fc.double({ min: 80, max: 260, noNaN: true }),
+      (index, symbol, ratingKg, kmh) => {
+        const designation = `285/65R18 ${index}${symbol}`;
+        const light = tyreFitness(designation, ratingKg, kmh);
+        const heavy = tyreFitness(designation, ratingKg + 10, kmh + 10);
+        expect(Number.isFinite(light.axleCapacityKg) && Number.isFinite(light.speedKmh)).toBe(true);
+        expect(!light.carries && heavy.carries).toBe(false);
+        expect(!light.fastEnough && heavy.fastEnough).toBe(false);
+      },
+    ),
+  );
 });

@@ -45,6 +45,9 @@ describe("what cannot be", () => {
     [{ fittedFinalDrive: Number.NaN }, "fittedFinalDrive"],
     [{ gear: -1 }, "gear"],
     [{ atKmh: 0 }, "atKmh"],
+    [{ atKmh: Number.POSITIVE_INFINITY }, "atKmh"],
+    [{ finalDrive: Number.NEGATIVE_INFINITY }, "finalDrive"],
+    [{ gear: Number.NaN }, "gear"],
     [{ standardTyre: "old" }, "standardTyre"],
     [{ fittedTyre: "new" }, "fittedTyre"],
   ])("%j is refused at %s", (change, path) => {
@@ -60,4 +63,23 @@ test("higher and hotter air is thinner", () => {
   expect(standardAtmosphere(1000).densityKgPerM3).toBeLessThan(standardAtmosphere(0).densityKgPerM3);
   expect(standardAtmosphere(0, 40).densityKgPerM3).toBeLessThan(standardAtmosphere(0, 10).densityKgPerM3);
   expect(standardAtmosphere(0).densityKgPerM3).toBeCloseTo(1.225, 3);
+});
+
+test("every valid pair of tyres and drives gives numbers, and a larger tyre always gears taller", () => {
+  const size = fc.record({
+    width: fc.integer({ min: 21, max: 91 }).map((step) => step * 5),
+    aspect: fc.integer({ min: 4, max: 18 }).map((step) => step * 5),
+    rim: fc.integer({ min: 12, max: 24 }),
+  });
+  fc.assert(
+    fc.property(size, fc.double({ min: 0.2, max: 30, noNaN: true }), ({ width, aspect, rim }, ratio) => {
+      const standardTyre = `${width}/${aspect}R${rim}`;
+      const fittedTyre = `${width}/${aspect + 5}R${rim}`;
+      const change = gearingChange({ standardTyre, fittedTyre, finalDrive: ratio, gear: ratio });
+      expect(Object.values(change).every(Number.isFinite)).toBe(true);
+      expect(change.changePct).toBeLessThan(0);
+      expect(change.engineRpmAfter).toBeLessThan(change.engineRpmBefore);
+      expect(change.rideHeightRiseMm).toBeGreaterThan(0);
+    }),
+  );
 });

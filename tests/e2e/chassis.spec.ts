@@ -72,6 +72,7 @@ test("the desk sees at each choice what tyres and a trailer do to the vehicle, a
   });
   await test.step("a blower that is short of fuel is no quicker; with what is missing it is, by a band", async () => {
     await addItem(page, "air", "2.4 L");
+    await expect(page.getByRole("list", { name: "Missing or short in Fuel" })).toContainText("short by 9 %");
     const row = part(page, "Acceleration").getByRole("row", { name: /^0 to 100 km\/h/ });
     await expect(row).toContainText(/\+\d\.\ds\+\d\.\d to \+\d\.\d/);
     await page.getByRole("button", { name: "Add everything that is missing" }).click();

@@ -5,6 +5,8 @@ import {
   sampleBlower,
   samplePump,
 } from "@buildproof/engineering/samples";
+import { boltTorquePlot, gearingPlot } from "./chassis-plots";
+import { correctionPlot, smoothingPlot } from "./dyno-plots";
 import { type LinePlot, linePlot } from "./line-plot";
 import { accelerationPlot, speedometerPlot } from "./road-plots";
 
@@ -22,6 +24,10 @@ export function engineeringPlots(): ReadonlyMap<string, string> {
     ["power-forecast.svg", linePlot(forecastPlot())],
     ["acceleration.svg", linePlot(accelerationPlot())],
     ["speedometer.svg", linePlot(speedometerPlot())],
+    ["dyno-correction.svg", linePlot(correctionPlot())],
+    ["dyno-run.svg", linePlot(smoothingPlot())],
+    ["bolt-torque.svg", linePlot(boltTorquePlot())],
+    ["gearing.svg", linePlot(gearingPlot())],
   ]);
 }
 

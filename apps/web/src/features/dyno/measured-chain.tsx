@@ -31,7 +31,10 @@ export async function MeasuredChain({ jobId }: { readonly jobId: string }) {
     >
       <Chain
         caption="Asked against given along the path of air, fuel and torque, as quoted and as measured"
-        paths={withMeasured(chainPaths(capacities), measured)}
+        paths={withMeasured(
+          chainPaths(capacities).filter(({ id }) => id !== "loads"),
+          measured,
+        )}
         weakest={{ linkId: weakest.link, sentence: `Weakest link as measured: ${weakest.sentence}` }}
       />
     </Section>
@@ -76,8 +79,14 @@ function place(links: readonly ChainLink[], id: string): number {
 function beside(link: ChainLink, measured: readonly MeasuredLink[]): ChainLink {
   const found = measured.find((each) => each.link === link.id);
   if (!found) return link;
-  const { id: _, name: __, asked: ___, ...shown } = linkOf(found);
-  return { ...link, ...shown };
+  const { id: _, name: __, ...shown } = linkOf(found);
+  // Where the forecast gives the share, the figures of the quote would only say it twice.
+  const { figures, ...quoted } = link;
+  return {
+    ...quoted,
+    ...(found.forecast === null && figures ? { figures: `${figures} as quoted` } : {}),
+    ...shown,
+  };
 }
 
 function linkOf({ link, name, forecast, measured, figures, grade }: MeasuredLink): ChainLink {

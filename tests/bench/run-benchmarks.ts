@@ -59,13 +59,12 @@ function row(
   return `${name.padEnd(26)} ${ours.padEnd(30)} ${oursMs.padStart(9)}  ${baseline.padEnd(20)} ${baselineMs.padStart(9)} ${ratio.padStart(9)}  ${promise}`;
 }
 
-/** The promise, and whether this run kept it; a busy machine may miss one of milliseconds. */
-function promised({ limits }: Benchmark, { oursMs, ratio }: Measurement): string {
-  const promises = [
-    ...(limits?.ms === undefined ? [] : [{ words: `${limits.ms} ms`, kept: oursMs <= limits.ms }]),
-    ...(limits?.ratio === undefined ? [] : [{ words: `${limits.ratio} ×`, kept: ratio <= limits.ratio }]),
-  ];
-  return promises.map(({ words, kept }) => `≤ ${words}: ${kept ? "kept" : "missed"}`).join(", ");
+/** The promise, and whether this run kept it; one of milliseconds is of the processor, which a busy machine shares. */
+function promised({ limits }: Benchmark, { oursProcessorMs, ratio }: Measurement): string {
+  const { ms, ratio: most } = limits ?? {};
+  const verdict = (isKept: boolean) => (isKept ? "kept" : "missed");
+  const time = ms && `≤ ${ms} ms of processor: ${figure(oursProcessorMs)}, ${verdict(oursProcessorMs <= ms)}`;
+  return [time, most && `≤ ${most} ×: ${verdict(ratio <= most)}`].filter(Boolean).join("; ");
 }
 
 function figure(value: number): string {

@@ -17,6 +17,9 @@ const highPressurePump = z.strictObject({
   displacementCm3PerCamRev: z.number(),
   camRatio: z.number().optional(),
   volumetricEfficiency: speedCurve,
+  railPressure: z
+    .strictObject({ railKPa: z.number(), ratedKPa: z.number(), lossPctPer10MPa: z.number() })
+    .optional(),
 });
 
 const portInjectors = z.strictObject({

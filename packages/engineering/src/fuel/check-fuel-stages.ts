@@ -22,6 +22,9 @@ function checkStage(stage: FuelStage, at: string): void {
       refuseOutside(stage.displacementCm3PerCamRev, `${at}.displacementCm3PerCamRev`, 0.001, 100);
       refuseOutside(stage.camRatio, `${at}.camRatio`, 0.1, 4);
       checkSpeedCurve(stage.volumetricEfficiency, `${at}.volumetricEfficiency`, 0.01, 1);
+      refuseOutside(stage.railPressure?.railKPa, `${at}.railPressure.railKPa`, 100, 400_000);
+      refuseOutside(stage.railPressure?.ratedKPa, `${at}.railPressure.ratedKPa`, 100, 400_000);
+      refuseOutside(stage.railPressure?.lossPctPer10MPa, `${at}.railPressure.lossPctPer10MPa`, 0, 20);
       break;
     case "port-injectors":
       checkPortInjectors(stage, at);

@@ -28,8 +28,19 @@ export type HighPressurePump = Placed & {
   readonly displacementCm3PerCamRev: number;
   /** Turns of the cam per turn of the crank; 0.5 unless said. */
   readonly camRatio?: number | undefined;
-  /** Falls with speed and pressure: a figure, or a curve over engine speed. */
+  /** At the rated rail pressure: a figure, or a curve over engine speed, because it falls with speed. */
   readonly volumetricEfficiency: SpeedCurve;
+  /** Where the rail is driven higher or lower than the efficiency was told at. */
+  readonly railPressure?: PumpPressure | undefined;
+};
+
+/** Leakage past the plunger and the fuel's own give take more of each stroke as the rail pressure rises. */
+export type PumpPressure = {
+  readonly railKPa: number;
+  /** At which the volumetric efficiency was told. */
+  readonly ratedKPa: number;
+  /** Of the stroke; about 0.7 to 1 by compression alone. */
+  readonly lossPctPer10MPa: number;
 };
 
 export type PortInjectors = Placed & {

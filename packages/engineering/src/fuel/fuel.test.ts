@@ -91,6 +91,26 @@ describe("which stage limits", () => {
   });
 });
 
+describe("the cam pump at another rail pressure", () => {
+  const at = (railKPa: number, lossPctPer10MPa = 2) =>
+    amount({ ...pump, railPressure: { railKPa, ratedKPa: 15_000, lossPctPer10MPa } });
+
+  test("delivers as told at its rated pressure, less above, more below, and never more than its strokes", () => {
+    expect(at(15_000)).toBe(amount(pump));
+    // 0.845 of the stroke at 6,000 rpm, less 2 % of the stroke for 10 MPa more.
+    expect(at(25_000) / amount(pump)).toBeCloseTo(0.825 / 0.845, 12);
+    expect(at(5_000) / amount(pump)).toBeCloseTo(0.865 / 0.845, 12);
+    expect(at(400_000, 20)).toBe(0);
+    expect(at(100, 20) / amount(pump)).toBeCloseTo(1 / 0.845, 12);
+  });
+
+  test("per working cycle: a cycle's fuel is the flow over half the revolutions", () => {
+    // 1.179 cm³ per cam turn is one turn of the cam per cycle of a four-stroke: 0.845 of it, at 0.745 kg/L.
+    const mgPerCycle = (amount(pump) * 1e6) / (3_000 * 60);
+    expect(mgPerCycle).toBeCloseTo(1.179 * 0.845 * 745, 9);
+  });
+});
+
 describe("headroom over speed (figures of common practice, no published source)", () => {
   const air = Array.from({ length: 31 }, (_, at) => {
     const speedRpm = 3_000 + at * 100;
@@ -192,6 +212,16 @@ describe("questions that cannot be meant", () => {
     [[{ ...pump, volumetricEfficiency: [] }], "empty-curve", "stages[0].volumetricEfficiency"],
     [[{ ...pump, displacementCm3PerCamRev: 0 }], "out-of-range", "stages[0].displacementCm3PerCamRev"],
     [[{ ...pump, camRatio: -0.5 }], "out-of-range", "stages[0].camRatio"],
+    [
+      [{ ...pump, railPressure: { railKPa: 0, ratedKPa: 15_000, lossPctPer10MPa: 1 } }],
+      "out-of-range",
+      "stages[0].railPressure.railKPa",
+    ],
+    [
+      [{ ...pump, railPressure: { railKPa: 20_000, ratedKPa: 15_000, lossPctPer10MPa: -1 } }],
+      "out-of-range",
+      "stages[0].railPressure.lossPctPer10MPa",
+    ],
     [[{ ...port, railKPa: 60 }], "no-injection-pressure", "stages[0].railKPa"],
     [[{ ...port, count: 7.5 }], "not-whole", "stages[0].count"],
     [[{ ...port, dutyLimit: 1.1 }], "out-of-range", "stages[0].dutyLimit"],

@@ -1,7 +1,7 @@
 import { leastPossible } from "./least-possible";
-import { type Measure, type Measures, totalOf } from "./measures";
-import { type Level, partProgram } from "./part-program";
-import type { Component } from "./residue";
+import { type Measure, totalOf } from "./measures";
+import type { Level } from "./part-program";
+import { improve, type Part, seekAny, type Task } from "./part-search";
 import type { Search } from "./search-program";
 
 /** What is to be added, by item index, beyond what propagation forces. */
@@ -11,23 +11,8 @@ export type Addition =
   /** `bound`: the asked measure is at least this; `add`: the best known, null when none is. */
   | { readonly status: "time-limit"; readonly add: readonly number[] | null; readonly bound: bigint };
 
-export type Task = {
-  readonly parts: readonly Component[];
-  /** How many items the catalogue has. */
-  readonly items: number;
-  readonly measures: Measures;
-  readonly minimise: Measure;
-  /** Indices of items that are added whatever the parts decide. */
-  readonly forced: readonly number[];
-};
-
-/** A part and the best known for it. */
-type Part = {
-  readonly component: Component;
-  add: readonly number[] | null;
-  isProven: boolean;
-  bound: bigint;
-};
+/** With more variables than this some solution is sought before the best. */
+const LARGE = 150;
 
 const FIRST: Readonly<Record<Measure, readonly Level[]>> = {
   price: ["price", "hours", "leadDays", "number", "order"],
@@ -47,74 +32,54 @@ const AGAIN: Readonly<Record<Measure, readonly Level[]>> = {
  */
 export async function bestAddition(task: Task, search: Search): Promise<Addition> {
   const { measures, minimise, forced } = task;
-  const floor = totalOf(measures, "leadDays", forced);
   const parts = task.parts
     .map((component): Part => {
       const bound = leastPossible(component, task.items, measures, minimise);
       return { component, add: null, isProven: false, bound };
     })
     .sort((a, b) => a.component.variables.length - b.component.variables.length);
-
-  for (const part of parts) {
-    if (!(await improve(part, FIRST[minimise], floor, null))) return { status: "impossible" };
-    if (part.isProven) part.bound = totalOf(measures, minimise, part.add ?? []);
-  }
+  if (!(await searchEach(task, parts, search))) return { status: "impossible" };
   if (parts.some(({ isProven }) => !isProven)) return stopped(task, parts);
+
   const slowest = totalOf(measures, "leadDays", [...forced, ...addedBy(parts)]);
+  const leadFloor = totalOf(measures, "leadDays", forced);
   for (const part of parts) {
-    if (isSettled(part)) continue;
-    if (!(await improve(part, AGAIN[minimise], floor, slowest))) return { status: "impossible" };
+    if (isSettled(task, part, slowest)) continue;
+    const question = { levels: AGAIN[minimise], leadFloor, leadCap: slowest };
+    if (!(await improve(task, part, question, search))) return { status: "impossible" };
     if (!part.isProven) return stopped(task, parts);
   }
   return { status: "optimal", add: addedBy(parts) };
+}
 
-  /** False when the part has no solution; a solution found is kept, proven best or not. */
-  async function improve(
-    part: Part,
-    levels: readonly Level[],
-    leadFloor: bigint,
-    leadCap: bigint | null,
-  ): Promise<boolean> {
-    const { program, itemAt } = partProgram(part.component, task.items, measures, {
-      levels,
-      leadFloor,
-      leadCap,
-    });
-    const { status, found, least } = await search(program);
-    raiseBound(part, levels, leadFloor, least);
-    part.isProven = status === "proven";
-    const add = found?.map(itemAt);
-    if (add && (part.isProven || isNoWorse(add, part.add))) part.add = add;
-    return found !== null || status === "stopped";
+/** Each part by itself; false when one has no solution. */
+async function searchEach(task: Task, parts: readonly Part[], search: Search): Promise<boolean> {
+  const { measures, minimise } = task;
+  const variables = parts.reduce((sum, { component }) => sum + component.variables.length, 0);
+  if (variables > LARGE && !(await seekAny(task, parts, search))) return false;
+  const leadFloor = totalOf(measures, "leadDays", task.forced);
+  const question = { levels: FIRST[minimise], leadFloor, leadCap: null };
+  // In the first round none may take the time of the others; in the second what is left is for the hard ones.
+  for (const isFirst of [true, false]) {
+    const open = parts.filter(({ isProven }) => !isProven);
+    for (const [at, part] of open.entries()) {
+      const share = isFirst ? 1 / (open.length - at) : 1;
+      const isPossible = await improve(task, part, question, (program) => search(program, share));
+      if (!isPossible) return false;
+      if (part.isProven) part.bound = totalOf(measures, minimise, part.add ?? []);
+    }
   }
+  return true;
+}
 
-  /** The first level is the asked measure when it has any weight at all; lead times count from the floor. */
-  function raiseBound(part: Part, [first]: readonly Level[], leadFloor: bigint, least: bigint): void {
-    const items = part.component.variables.filter((variable) => variable <= task.items);
-    const most = totalOf(
-      measures,
-      minimise,
-      items.map((variable) => variable - 1),
-    );
-    if (first !== minimise || most <= (minimise === "leadDays" ? leadFloor : 0n)) return;
-    const bound = minimise === "leadDays" ? leadFloor + least : least;
-    if (bound > part.bound) part.bound = bound;
-  }
-
-  /** A search that was stopped may know less than the one before it. */
-  function isNoWorse(add: readonly number[], than: readonly number[] | null): boolean {
-    return !than || totalOf(measures, minimise, add) <= totalOf(measures, minimise, than);
-  }
-
-  /** Whether more time for the slowest of the added could change nothing in this part. */
-  function isSettled({ component, add }: Part): boolean {
-    if (minimise === "leadDays") return false;
-    const own = totalOf(measures, "leadDays", [...forced, ...(add ?? [])]);
-    return component.variables.every((variable) => {
-      const lead = measures.leadDays.amounts[variable - 1] ?? 0n;
-      return lead <= own || lead > slowest;
-    });
-  }
+/** Whether more time for the slowest of all could change nothing in this part. */
+function isSettled({ measures, minimise, forced }: Task, { component, add }: Part, slowest: bigint): boolean {
+  if (minimise === "leadDays") return false;
+  const own = totalOf(measures, "leadDays", [...forced, ...(add ?? [])]);
+  return component.variables.every((variable) => {
+    const lead = measures.leadDays.amounts[variable - 1] ?? 0n;
+    return lead <= own || lead > slowest;
+  });
 }
 
 function addedBy(parts: readonly Part[]): readonly number[] {

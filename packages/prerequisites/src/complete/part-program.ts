@@ -14,7 +14,13 @@ export type PartQuestion = {
   readonly leadCap: bigint | null;
 };
 
-export type PartProgram = { readonly program: SearchProgram; readonly itemAt: (shown: number) => number };
+export type PartProgram = {
+  /** Whether the first objective is the first level; a level without any weight is left out. */
+  readonly isFirstLevelFirst: boolean;
+  readonly program: SearchProgram;
+  /** What a variable of the program is in the whole. */
+  readonly variableAt: (own: number) => number;
+};
 
 const CODES_PER_LEVEL = 30;
 
@@ -55,14 +61,15 @@ export function partProgram(
     terms: terms.map(({ literal, weight }) => ({ literal: local(literal), weight })),
   }));
   return {
+    isFirstLevelFirst: (objectives[0]?.length ?? 0) > 0,
     program: {
       variables,
       clauses,
       sums,
       objectives: objectives.filter(({ length }) => length > 0),
-      shown: shown.length,
+      shown: part.variables.length,
     },
-    itemAt: (at) => (shown[at - 1] ?? Number.NaN) - 1,
+    variableAt: (own) => part.variables[own - 1] ?? Number.NaN,
   };
 }
 

@@ -22,5 +22,8 @@ export type SearchAnswer = {
   readonly least: bigint;
 };
 
-/** A general solver, wherever it runs. Its time limit is its own; once the time is up it answers `stopped`. */
-export type Search = (program: SearchProgram) => Promise<SearchAnswer>;
+/**
+ * A general solver, wherever it runs. Its time limit is its own; once the time is up it answers `stopped`.
+ * `share` is how much of the time left it may take for this program: 1 is all of it.
+ */
+export type Search = (program: SearchProgram, share?: number) => Promise<SearchAnswer>;

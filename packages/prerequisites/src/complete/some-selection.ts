@@ -1,8 +1,8 @@
 import type { Encoding, Literal } from "./encoding";
-import { partProgram } from "./part-program";
 import type { Problem } from "./problem";
 import { type Conflict, propagate } from "./propagate";
 import { residue } from "./residue";
+import { searchPart } from "./search-part";
 import type { Search } from "./search-program";
 
 /** A chosen item, or a group or rule by its origin. */
@@ -29,11 +29,10 @@ export async function someSelection(
   for (let item = 1; item <= encoding.items; item += 1) if (values[item] === 1) items.push(item - 1);
   for (const part of residue(encoding, values)) {
     const question = { levels: [], leadFloor: 0n, leadCap: null };
-    const { program, itemAt } = partProgram(part, encoding.items, problem.measures, question);
-    const { status, found } = await search(program);
+    const { status, found } = await searchPart(part, encoding.items, problem.measures, question, search);
     if (status === "stopped") return { status: "time-limit" };
     if (!found) return { status: "impossible", core: null };
-    items.push(...found.map(itemAt));
+    items.push(...found);
   }
   return { status: "possible", items };
 }

@@ -11,6 +11,9 @@ const load = (): Promise<Clingo> => import("clingo-wasm");
 /** Unsatisfiable cores, heavy weights first: good answers come early and lower bounds with them. */
 const OPTIONS = ["--opt-strategy=usc,stratify", "--opt-usc-shrink=min"];
 
+/** The program is handed over on the solver's stack, which holds a mebibyte. */
+const LONGEST_PROGRAM = 1_000_000;
+
 /** One program at a time runs in the solver's worker; the others of this process wait here. */
 let turn: Promise<unknown> = Promise.resolve();
 
@@ -21,10 +24,14 @@ let turn: Promise<unknown> = Promise.resolve();
  */
 export function clingoSearch(withinMs: number, cancelled?: AbortSignal): Search {
   const ends = performance.now() + withinMs;
-  return (program) => {
-    const answer = turn.then(() => {
-      const leftMs = ends - performance.now();
-      return leftMs <= 0 || cancelled?.aborted ? STOPPED : searchOnce(program, leftMs, cancelled);
+  let isOver = false;
+  return (program, share = 1) => {
+    const answer = turn.then(async () => {
+      const leftMs = (ends - performance.now()) * share;
+      if (isOver || leftMs <= 0 || cancelled?.aborted) return STOPPED;
+      const { hasDied, ...found } = await searchOnce(program, leftMs, cancelled);
+      isOver = hasDied;
+      return found;
     });
     turn = answer.catch(() => undefined);
     return answer;
@@ -33,29 +40,41 @@ export function clingoSearch(withinMs: number, cancelled?: AbortSignal): Search 
 
 const STOPPED: SearchAnswer = { status: "stopped", found: null, least: 0n };
 
+type Ended = SearchAnswer & {
+  /** Whether the worker ended by itself, and not because its time was up. */
+  readonly hasDied: boolean;
+};
+
 async function searchOnce(
   program: SearchProgram,
   leftMs: number,
   cancelled: AbortSignal | undefined,
-): Promise<SearchAnswer> {
+): Promise<Ended> {
   const clingo = await load();
   const narrow = narrowSums(program);
+  const text = aspifOf(narrow, program.shown);
+  if (text.length > LONGEST_PROGRAM) return { ...STOPPED, hasDied: false };
   let found: readonly number[] | null = null;
   let least = 0n;
-  const end = (): void => void clingo.restart();
+  let isEnded = false;
+  const end = (): void => {
+    isEnded = true;
+    void clingo.restart();
+  };
   const timer = setTimeout(end, leftMs);
   cancelled?.addEventListener("abort", end, { once: true });
   try {
-    const text = aspifOf(narrow, program.shown);
     const models = program.objectives.length > 0 ? 0 : 1;
     const { Result } = await clingo.run(text, models, OPTIONS, ({ Value = [], Lower }) => {
       if (!Lower) found = Value.map(Number);
       else if (narrow.firstDivisor) least = BigInt(Lower[0] ?? 0) * narrow.firstDivisor;
     });
-    if (Result === "UNSATISFIABLE") return { status: "proven", found: null, least };
-    if (Result === "OPTIMUM FOUND" || Result === "SATISFIABLE") return { status: "proven", found, least };
+    if (Result === "UNSATISFIABLE") return { status: "proven", found: null, least, hasDied: false };
+    if (Result === "OPTIMUM FOUND" || Result === "SATISFIABLE") {
+      return { status: "proven", found, least, hasDied: false };
+    }
     await clingo.restart();
-    return { status: "stopped", found, least };
+    return { status: "stopped", found, least, hasDied: !isEnded };
   } finally {
     clearTimeout(timer);
     cancelled?.removeEventListener("abort", end);

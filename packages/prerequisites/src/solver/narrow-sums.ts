@@ -32,6 +32,7 @@ export function narrowSums(program: SearchProgram): NarrowProgram {
   };
   for (const sum of program.sums) {
     const { terms, least } = divided(sum.terms, sum.least);
+    if (least <= 0n) continue;
     if (isNarrow(terms)) sums.push({ terms, least });
     else for (const clause of atLeast(bitsOf(terms), least)) clauses.push(clause);
   }

@@ -1,0 +1,83 @@
+// biome-ignore-all lint/suspicious/noThenProperty: `then` is the rule model's own word and nothing awaits a rule.
+import { restart } from "clingo-wasm";
+import { expect, test } from "vitest";
+import { checkPrerequisites } from "../check/check-prerequisites";
+import { type CompletionQuestion, completePrerequisites } from "../complete/complete-prerequisites";
+import { clingoSearch } from "./clingo-search";
+
+/** A covering problem too large to be proven in the time the tests give it, with answers easily found. */
+const hard: CompletionQuestion = {
+  model: {
+    items: Array.from({ length: 240 }, (_, at) => ({ id: `part-${at}`, price: 100 + ((at * 37) % 41) })),
+    rules: Array.from({ length: 400 }, (_, at) => ({
+      id: `rule-${at}`,
+      kind: "needs" as const,
+      then: { any: [1, 7, 31, 53, 97].map((step) => ({ item: `part-${(at * step + step * step) % 240}` })) },
+    })),
+  },
+};
+const easy = {
+  model: {
+    items: [{ id: "blower" }, { id: "pump", price: 400 }, { id: "large-pump", price: 900 }],
+    rules: [
+      { id: "fuel", kind: "needs" as const, then: { any: [{ item: "pump" }, { item: "large-pump" }] } },
+    ],
+  },
+  chosen: ["blower"],
+};
+
+test("a search that is not proven in time answers with a bound that its best keeps to", {
+  timeout: 30_000,
+}, async () => {
+  const begun = performance.now();
+  const answer = await completePrerequisites(hard, clingoSearch(2_000));
+  expect(performance.now() - begun).toBeLessThan(6_000);
+  expect(answer.status).toBe("time-limit");
+  expect(answer.bound).toBeGreaterThan(0);
+  expect(answer.total).toBeGreaterThanOrEqual(answer.bound ?? Number.NaN);
+  expect(checkPrerequisites(hard.model, answer.add).ok).toBe(true);
+  expect(answer.clash).toEqual({ chosen: [], groups: [], rules: [] });
+});
+
+test("after a search was stopped the next one is answered", { timeout: 30_000 }, async () => {
+  await completePrerequisites(hard, clingoSearch(500));
+  expect(await completePrerequisites(easy, clingoSearch(10_000))).toMatchObject({
+    status: "optimal",
+    add: ["pump"],
+    total: 400,
+  });
+});
+
+test("a solver that dies in the middle counts as out of time, and a new one takes the next question", {
+  timeout: 30_000,
+}, async () => {
+  const answering = completePrerequisites(hard, clingoSearch(20_000));
+  const begun = performance.now();
+  setTimeout(() => void restart(), 1_000);
+  expect(await answering).toMatchObject({ status: "time-limit", total: expect.any(Number) });
+  expect(performance.now() - begun).toBeLessThan(10_000);
+  expect((await completePrerequisites(easy, clingoSearch(10_000))).status).toBe("optimal");
+});
+
+test("a question that nobody waits for any more is given up", { timeout: 30_000 }, async () => {
+  const waiting = new AbortController();
+  const answering = completePrerequisites(hard, clingoSearch(20_000, waiting.signal));
+  const begun = performance.now();
+  setTimeout(() => waiting.abort(), 500);
+  expect((await answering).status).toBe("time-limit");
+  expect(performance.now() - begun).toBeLessThan(10_000);
+  expect((await completePrerequisites(easy, clingoSearch(10_000, waiting.signal))).status).toBe("time-limit");
+});
+
+test("questions asked at once are each answered, one that waited too long as out of time", {
+  timeout: 30_000,
+}, async () => {
+  const [first, second, third] = await Promise.all([
+    completePrerequisites(hard, clingoSearch(1_500)),
+    completePrerequisites(easy, clingoSearch(200)),
+    completePrerequisites(easy, clingoSearch(20_000)),
+  ]);
+  expect(first.status).toBe("time-limit");
+  expect(second).toMatchObject({ status: "time-limit", add: [], total: null, bound: 400 });
+  expect(third).toMatchObject({ status: "optimal", total: 400 });
+});

@@ -28,6 +28,7 @@ const part = (page: Page, heading: string) =>
 test("the desk sees at each choice what tyres and a trailer do to the vehicle, and what to do about it", async ({
   page,
 }) => {
+  test.slow();
   await signInAs(page, "desk");
   const story = aStory();
   await deskAddsTheCustomer(page, story);

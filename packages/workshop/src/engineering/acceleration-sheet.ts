@@ -31,6 +31,8 @@ export type AccelerationSheet = {
  * open sets that docs/engineering/acceleration.md reports.
  */
 const SINGLE_SHARE = 0.2;
+/** As fine as the times are told. */
+const NOTICED_S = 0.05;
 const ONE_FOOT_M = 0.3048;
 const GOALS = { targetsKmh: [80, 100, 120], distancesM: [400], rollOutM: ONE_FOOT_M } as const;
 
@@ -60,7 +62,9 @@ export function accelerationSheet(build: RoadBuild, power: RoadPower): Accelerat
   });
   return {
     rows,
-    isChanged: rows.some(({ difference }) => difference !== null && Math.abs(difference.expected) >= 0.005),
+    isChanged: rows.some(
+      ({ difference }) => difference !== null && Math.abs(difference.expected) >= NOTICED_S,
+    ),
     rollOut:
       standard.rollOutS === null || built.expected.rollOutS === null
         ? null

@@ -42,7 +42,7 @@ export function AccelerationSection({
           <p>
             {isChanged
               ? `With ${kilograms(massAfterKg)} instead of ${kilograms(massBeforeKg)}, driver included.`
-              : `With ${kilograms(massBeforeKg)}, driver included.`}{" "}
+              : `With ${kilograms(massBeforeKg)}, driver included.${massAfterKg === massBeforeKg ? "" : " What is chosen changes it by less than a tenth of a second."}`}{" "}
             {rollOut &&
               `A drag strip starts its clock one foot (0.3048 m) later: take ${seconds(isChanged ? rollOut.afterS : rollOut.beforeS)} off to compare.`}
           </p>

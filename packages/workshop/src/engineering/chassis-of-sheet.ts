@@ -2,7 +2,7 @@ import type { BuildSheet } from "../builds/read-build-sheet";
 import { accelerationSheet } from "./acceleration-sheet";
 import { type ChassisBuild, tyresOf } from "./chassis-build";
 import { type Chassis, chassisOf } from "./chassis-of";
-import { readStored, together, workedOut } from "./part";
+import { missing, readStored, together, workedOut } from "./part";
 import { roadPower } from "./road-power";
 import {
   storedDriveline,
@@ -35,18 +35,30 @@ export function chassisOfSheet(sheet: Sheet): Chassis {
 
 function buildOf({ vehicle, catalogue, chosen, forecastVehicle }: Sheet): ChassisBuild {
   const { modelFigures: figures, modelName: name } = forecastVehicle;
+  const items = chosen.flatMap(({ code, quantity }) => {
+    const item = catalogue.items.find((each) => each.code === code);
+    return item
+      ? [{ ...item, massKg: quantity * item.massKg, chassis: storedItem.safeParse(item.figures) }]
+      : [];
+  });
+  const unread = items.find(({ chassis }) => !chassis.success);
   return {
-    model: readStored(storedModel, figures, name),
+    // Every part asks for the model, so a figure that cannot be read is told wherever it might count.
+    model: unread
+      ? missing(
+          `Not worked out: the figures of ${unread.name} in the catalogue cannot be read. Mend them first.`,
+        )
+      : readStored(storedModel, figures, name),
     driveline: readStored(storedDriveline, groupOf(figures, "driveline"), name),
     tyre: readStored(storedTyre, groupOf(figures, "tyre"), name),
     masses: readStored(storedMasses, groupOf(figures, "masses"), name),
     road: readStored(storedRoad, groupOf(figures, "road"), name),
-    items: chosen.flatMap(({ code, quantity }) => {
-      const item = catalogue.items.find((each) => each.code === code);
-      if (!item) return [];
-      const { massKg, figures: stored } = item;
-      return [{ code, name: item.name, massKg: quantity * massKg, chassis: storedItem.parse(stored) }];
-    }),
+    items: items.map((item) => ({
+      code: item.code,
+      name: item.name,
+      massKg: item.massKg,
+      chassis: item.chassis.success ? item.chassis.data : {},
+    })),
     trailerGtmKg: vehicle.trailerGtmKg,
     alreadyFitted: vehicle.alreadyFitted,
   };

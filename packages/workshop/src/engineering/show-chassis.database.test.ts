@@ -137,6 +137,20 @@ describe("every demo model answers", () => {
   });
 });
 
+test("an item whose figures cannot be read is named in every part, and the sheet still opens", async () => {
+  await trial.sql(
+    `update item set figures = '{"masses": {"frontAxleShare": "in front"}}' where code = 'driving-lamps'`,
+  );
+  const id = await aBuild({ vin: "1M8GDM9A1KP042788" });
+  await choose(id, "driving-lamps");
+  const { alreadyFitted: _, ...parts } = await read(id);
+  expect(Object.values(parts).map((part) => part.missing)).toEqual(
+    Array(6).fill(
+      "Not worked out: the figures of Driving lamps, slim pair in the catalogue cannot be read. Mend them first.",
+    ),
+  );
+});
+
 describe("who may look", () => {
   test.each(["desk", "manager", "technician", "owner"] as const)("the %s may", async (part) => {
     expect(await trial.done(part, showChassis, { buildId })).toMatchObject({ tyres: { missing: null } });

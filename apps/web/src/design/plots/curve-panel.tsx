@@ -100,14 +100,12 @@ type PeaksProps = Pick<PanelGeometry, "lines"> & Pick<CurvePanelProps, "decimals
 function Peaks({ lines, decimals, peakRange }: PeaksProps) {
   const peaks = lines.flatMap(({ id, peak }) => (peak ? [{ id, ...peak }] : []));
   return peaks.map((peak, index) => {
-    // Two peaks on one spot: the mark stays, the figure is in the table below. A range takes more room.
+    // Two peaks on one spot: both marks stay, the later run keeps its figure, the other's is in the table below.
+    const range = peakRange(peak.id, peak.x);
+    const [near, beside] = range ? [34, 0.22] : [14, 0.08];
     const isCovered = peaks
-      .slice(0, index)
-      .some(
-        (other) =>
-          Math.abs(other.y - peak.y) < 16 &&
-          Math.abs(other.across - peak.across) < (peakRange(peak.id, peak.x) ? 0.22 : 0.08),
-      );
+      .slice(index + 1)
+      .some((other) => Math.abs(other.y - peak.y) < near && Math.abs(other.across - peak.across) < beside);
     return (
       <g key={peak.id}>
         <circle className="plot-peak" cx={percent(peak.across)} cy={peak.y} r={4} />
@@ -119,7 +117,7 @@ function Peaks({ lines, decimals, peakRange }: PeaksProps) {
             // At the edge it would stand in the names of the lines.
             textAnchor={peak.across > 0.9 ? "end" : "middle"}
           >
-            {peakText(peak, decimals, peakRange(peak.id, peak.x))}
+            {peakText(peak, decimals, range)}
           </text>
         )}
       </g>

@@ -30,10 +30,9 @@ export function ActionForm(props: ActionFormProps) {
   const { action, children, label, resetOnSaved, onSaved, className } = props;
   const [state, send, isPending] = useActionState<FormState, FormData>(action, idleForm);
   const form = useRef<HTMLFormElement>(null);
-  const [key, setKey] = useState("");
+  // Drawn on the server too: pressed twice before the scripts have come, it still acts once.
+  const [key, setKey] = useState(requestKey);
   const answered = useRef<FormState>(state);
-
-  useEffect(() => setKey(requestKey()), []);
 
   useEffect(() => {
     if (answered.current === state) return;
@@ -63,7 +62,7 @@ export function ActionForm(props: ActionFormProps) {
           startTransition(() => send(entries));
         }}
       >
-        <input type="hidden" name="requestKey" value={key} readOnly />
+        <input type="hidden" name="requestKey" value={key} readOnly suppressHydrationWarning />
         <FormErrors />
         {children}
       </Form>

@@ -26,6 +26,8 @@ export type Measurement = {
 /** What either side takes at least before a round counts, so that the clock's grain does not. */
 const ROUND_MS = 20;
 const ROUNDS = 15;
+/** A first run is many times slower than a warm one, and a busy machine gives it few. */
+const WARM_UP_MS = 1_500;
 
 /**
  * Times both in the same process, turn and turn about after a warm-up, and takes the median of the
@@ -52,8 +54,10 @@ export async function measure({ name, ours, baseline, rounds = ROUNDS }: Benchma
   return { name, oursMs, oursProcessorMs, baselineMs, ratio: oursMs / baselineMs, rounds };
 }
 
-/** How often it has to run to fill a round; finding out is the warm-up. */
+/** How often it has to run to fill a round, after it has run long enough to be compiled for speed. */
 async function repeats(contender: Contender): Promise<number> {
+  for (const begun = performance.now(); performance.now() - begun < WARM_UP_MS; )
+    await oneRound(contender, 1);
   for (let times = 1; ; times *= 2) {
     const begun = performance.now();
     await oneRound(contender, times);

@@ -34,4 +34,5 @@ export function checkCorrectionQuestion(question: CorrectionQuestion): void {
   refuseOutside(question.boostRatio, "boostRatio", 0.1, 10);
   refuseOutside(question.fuelMgPerLPerCycle, "fuelMgPerLPerCycle", 0, 1_000);
   refuseOutside(efficiency, "mechanicalEfficiency", 0.1, 1);
+  refuseOutside(question.observedPowerKw, "observedPowerKw", -100_000, 100_000);
 }

@@ -154,6 +154,11 @@ describe("questions that do not go together", () => {
     [{ vapourPressureKPa: undefined, relativeHumidityPct: 101 }, "out-of-range"],
     [{ barometerKPa: 1013 }, "out-of-range"],
     [{ airTempC: -100 }, "out-of-range"],
+    [{ barometerKPa: Number.NaN }, "out-of-range"],
+    [{ airTempC: Number.POSITIVE_INFINITY }, "out-of-range"],
+    [{ vapourPressureKPa: -1 }, "out-of-range"],
+    [{ mechanicalEfficiency: 1.01 }, "out-of-range"],
+    [{ observedPowerKw: Number.NaN }, "out-of-range"],
   ] as const)("%j is refused as %s", (change, code) => {
     expect(() => dynoCorrection({ ...reference, ...change })).toThrow(expect.objectContaining({ code }));
   });

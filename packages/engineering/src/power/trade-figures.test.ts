@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { blower } from "../air/blower";
 import { sampleBlower } from "../air/sample-blower";
 import type { ForecastQuestion } from "./forecast-question";
-import { forecastAt, sampleForecast, samplePulley } from "./sample-forecast";
+import { forecastAt, sampleForecast, samplePulley, samplePump } from "./sample-forecast";
 
 const KW_PER_HP = 0.74569987;
 const KPA_PER_PSI = 6.894757;
@@ -68,6 +68,30 @@ describe("the trade's 5.6 L wagon: 350 hp at the hubs, 482 hp at 8.5 to 9 psi (c
     expect(boostPsi).toBeLessThan(9);
     expect(plausibleRetard()).toBeGreaterThan(11);
     expect(plausibleRetard()).toBeLessThan(12);
+  });
+
+  test("a 2.3 L blower on a smaller pulley gives a similar boost", () => {
+    const smaller = {
+      ...samplePulley(78, 2.3),
+      engine: { ...sampleBlower.engine, displacementL: 5.6 },
+      drive: { crankPulleyMm, blowerPulleyMm: 78, internalRatio: 1 },
+    };
+    const [point] = blower({ ...smaller, speedsRpm: [SPEED] }).points;
+    expect(Math.abs((point?.boostKPa ?? 0) - (held(0).boostKPa ?? 0)) / KPA_PER_PSI).toBeLessThan(0.3);
+  });
+
+  test("the standard direct-injection pump runs out at that level, and one of half as much again does not", () => {
+    const fed = (share: number) => {
+      const pump = {
+        ...samplePump,
+        displacementCm3PerCamRev: share * samplePump.displacementCm3PerCamRev,
+      };
+      return forecastAt({ ...wagon, fuelSupply: { stages: [pump] } }, SPEED);
+    };
+    expect(fed(1).limit).toBe("fuel");
+    expect(fed(1).because).toContain("high-pressure pump");
+    expect(fed(1).expectedKw).toBeLessThan(482 * KW_PER_HP);
+    expect(fed(1.5).limit).not.toBe("fuel");
   });
 
   test("with the usual assumptions it lies in the band", () => {

@@ -1,6 +1,7 @@
 import type { Transaction } from "@buildproof/database";
 import type { Aspiration } from "@buildproof/engineering";
 import { z } from "zod";
+import { storedDriveline } from "../engineering/stored-chassis";
 import type { ChosenItem } from "../jobs/accepted-selection";
 import {
   type DynoCode,
@@ -54,12 +55,7 @@ export async function proposeSetUp(
   };
 }
 
-const drivenFigures = z.object({
-  driveline: z.object({
-    gearRatios: z.array(z.number().positive()).min(1),
-    finalDrive: z.number().positive(),
-  }),
-});
+const drivenFigures = z.object({ driveline: storedDriveline });
 
 /** The gear nearest 1:1 as the maker built it; nothing where the model's figures do not say. */
 function driveOf(figures: unknown): {

@@ -17,42 +17,54 @@ export function RunForms({ session: { runs }, title }: RunFormsProps) {
   const left = runs.filter(({ excludedBecause, isBarred }) => excludedBecause !== null && !isBarred);
   return (
     <div className="no-print">
-      {counted.length > 0 && (
-        <Disclosure
-          title={
-            <>
-              Leave a run out<span className="visually-hidden"> of {title}</span>
-            </>
-          }
-        >
-          <ActionForm action={excludeRunAction} label={`Leave a run out: ${title}`} resetOnSaved>
-            <RunFields
-              runs={counted}
-              help="What went wrong in it: a shift, a slip, a lift. Not that it is the lowest."
-            />
-            <SubmitButton variant="quiet" pendingLabel="Leaving it out">
-              Leave it out
-            </SubmitButton>
-          </ActionForm>
-        </Disclosure>
-      )}
-      {left.length > 0 && (
-        <Disclosure
-          title={
-            <>
-              Count a run again<span className="visually-hidden"> in {title}</span>
-            </>
-          }
-        >
-          <ActionForm action={countRunAgainAction} label={`Count a run again: ${title}`} resetOnSaved>
-            <RunFields runs={left} help="Why it was left out by mistake." />
-            <SubmitButton variant="quiet" pendingLabel="Counting it">
-              Count it again
-            </SubmitButton>
-          </ActionForm>
-        </Disclosure>
-      )}
+      <RunForm
+        runs={counted}
+        action={excludeRunAction}
+        words={["Leave a run out", "of", "Leave it out", "Leaving it out"]}
+        help="What went wrong in it: a shift, a slip, a lift. Not that it is the lowest."
+        title={title}
+      />
+      <RunForm
+        runs={left}
+        action={countRunAgainAction}
+        words={["Count a run again", "in", "Count it again", "Counting it"]}
+        help="Why it was left out by mistake."
+        title={title}
+      />
     </div>
+  );
+}
+
+interface RunFormProps {
+  readonly runs: SessionView["runs"];
+  readonly action: typeof excludeRunAction;
+  /** What it does, of or in what, what the button says, and what it says while it waits. */
+  readonly words: readonly [does: string, joined: string, button: string, pending: string];
+  readonly help: string;
+  readonly title: string;
+}
+
+function RunForm({ runs, action, words: [does, joined, button, pending], help, title }: RunFormProps) {
+  if (runs.length === 0) return null;
+  return (
+    <Disclosure
+      title={
+        <>
+          {does}
+          <span className="visually-hidden">
+            {" "}
+            {joined} {title}
+          </span>
+        </>
+      }
+    >
+      <ActionForm action={action} label={`${does}: ${title}`} resetOnSaved>
+        <RunFields runs={runs} help={help} />
+        <SubmitButton variant="quiet" pendingLabel={pending}>
+          {button}
+        </SubmitButton>
+      </ActionForm>
+    </Disclosure>
   );
 }
 

@@ -20,11 +20,11 @@ export function ChassisSections({ chassis, isPrinted = false }: ChassisSectionsP
       <Stack>
         <TyreSection tyres={tyres} gearing={gearing} />
         <SpeedometerSection speedometer={speedometer} />
+        <AccelerationSection acceleration={acceleration} isPrinted={isPrinted} />
       </Stack>
       <Stack>
         <MassSection masses={masses} alreadyFitted={alreadyFitted} isPrinted={isPrinted} />
         <TowingSection towing={towing} />
-        <AccelerationSection acceleration={acceleration} isPrinted={isPrinted} />
       </Stack>
       <Notice title="Before it goes on the road">
         <p>

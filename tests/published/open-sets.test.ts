@@ -177,7 +177,9 @@ describe("0-60 mph of 400 cars of 1970-82 (Auto-MPG of StatLib, 1983 Data Exposi
     expect(rmse(errors)).toBeGreaterThan(1.5);
   });
 
-  test("the practice chosen on one half of the rows is the one that serves the other half best", () => {
+  test("the practice chosen on one half of the rows is the one that serves the other half best", {
+    timeout: 60_000,
+  }, () => {
     const boxes = [FOUR_SPEED, SHORT_FOUR_SPEED, THREE_SPEED_AUTOMATIC];
     const practices = boxes.flatMap((gears) =>
       [DRIVER, TWO_AND_INSTRUMENTS].map((aboardKg): Practice => ({ gears, aboardKg })),

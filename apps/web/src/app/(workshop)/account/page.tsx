@@ -50,7 +50,9 @@ export default async function AccountPage() {
       </Section>
       <Section title="Sign out everywhere">
         <p>Ends your sessions on every device, this one too: for a lost tablet, or a browser left open.</p>
-        <SignOutEverywhere />
+        <div className="form-actions">
+          <SignOutEverywhere />
+        </div>
       </Section>
     </Page>
   );

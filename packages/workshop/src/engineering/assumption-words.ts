@@ -62,3 +62,9 @@ export const assumptionWords: Readonly<Record<AssumptionName, Words>> = {
   boostedBsfcGPerKwh: say(fuel, "Specific consumption on petrol, boosted", "g/kWh"),
   sustainedEnrichment: say(fuel, "Richer under held load, as lambda"),
 };
+
+/** A figure with its unit; a degree stands close to its figure. */
+export function withUnit(value: number, unit: string): string {
+  if (unit === "" || unit === "share") return String(value);
+  return unit === "°" ? `${value}°` : `${value} ${unit}`;
+}

@@ -92,7 +92,7 @@ describe("a change of an assumption is refused", () => {
   test("outside what can be meant, with the range in its sentence", async () => {
     const refusal = await refusedFor({ value: 45 });
     expect(refusal).toMatchObject({ code: "assumption-out-of-range", field: "value" });
-    expect(refusal.sentence).toContain("between 0 and 30 °");
+    expect(refusal.sentence).toContain("between 0 and 30°");
   });
 
   test("without a reason, or with a figure that is none", async () => {
@@ -184,7 +184,7 @@ describe("the quote's record", () => {
     const { forecast } = await trial.done("desk", compareVersions, { quoteId, from: 1, to: 2 });
     expect(forecast).toEqual([
       expect.stringMatching(/^Forecast: \d+–\d+ kW → \d+–\d+ kW\.$/),
-      `Assumed: Spark retard at 60 kPa, ratio 11, 98 octane 14 ° where 11 ° is usual; Marek Oduya: “${spark.reason}”`,
+      `Assumed: Spark retard at 60 kPa, ratio 11, 98 octane 14° where 11° is usual; Marek Oduya: “${spark.reason}”`,
     ]);
   });
 

@@ -1,3 +1,4 @@
+import { withUnit } from "./assumption-words";
 import type { ChangedAssumption, ForecastRecord } from "./forecast-record";
 
 /** What became of the forecast and its assumptions from one version to the next, a sentence each. */
@@ -32,8 +33,4 @@ function nowAssumed({ label, unit, usual, used, reason, by }: ChangedAssumption)
 
 function bandOf({ powerKw: { low, high } }: ForecastRecord): string {
   return `${Math.round(low)}–${Math.round(high)} kW`;
-}
-
-function withUnit(value: number, unit: string): string {
-  return unit === "" ? String(value) : `${value} ${unit}`;
 }

@@ -13,5 +13,6 @@ export function rangeText({ low, high }: Pick<CurvePeak, "low" | "high">, unit: 
 /** A figure that is assumed, with the digits it is given in. */
 export function assumedText(value: number, unit: string): string {
   const digits = String(Number(value.toPrecision(6)));
-  return unit === "" || unit === "share" ? digits : `${digits} ${unit}`;
+  if (unit === "" || unit === "share") return digits;
+  return unit === "°" ? `${digits}°` : `${digits} ${unit}`;
 }

@@ -27,4 +27,6 @@ export interface DynoFigures {
   readonly promise?: { readonly lowKw: number; readonly highKw: number };
   /** One sentence: kept, missed or not demonstrated, with its numbers. */
   readonly verdict: string;
+  /** Why before and after must not be set against each other, in sentences; empty where they may. */
+  readonly obstacles?: readonly string[];
 }

@@ -11,6 +11,8 @@ export function writeDynoSection(sheet: SheetWriter, dyno: DynoFigures): void {
   sheet.paragraph(dyno.verdict, { face: "bold", size: 11 });
   if (dyno.promise !== undefined)
     sheet.paragraph(`Promised: ${promiseInWords({ at: dyno.at, ...dyno.promise })}.`);
+  if (dyno.obstacles !== undefined && dyno.obstacles.length > 0)
+    sheet.paragraph(`Before and after are not comparable. ${dyno.obstacles.join(" ")}`);
   drawCurves(sheet, dyno);
   const states = [
     ...(dyno.baseline === undefined ? [] : [{ name: "Before", state: dyno.baseline }]),

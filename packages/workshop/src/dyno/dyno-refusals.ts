@@ -38,5 +38,7 @@ export const refuse = refusals({
     `Something changed since you read it. The verdict is now: ${d.sentence} Read it again, then release it.`,
   "verdict-released": () =>
     "This verdict is already released on these runs. Import new runs to measure again.",
+  "nothing-to-certify": () =>
+    "No run of this proof counts, so there is nothing to certify. Import new runs and release their verdict.",
   "verdict-not-released": () => "The certificate follows the verdict. Release the verdict first.",
 });

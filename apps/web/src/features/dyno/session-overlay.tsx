@@ -58,10 +58,15 @@ function sessionLines(sessions: readonly SessionView[], timeZone: string): reado
   const dated = sessions.map(({ kind, doneAt }) => `${kindWords[kind]} ${shortDay(doneAt, timeZone)}`);
   const isOnly = (labels: readonly string[], label: string) =>
     labels.filter((each) => each === label).length === 1;
-  return sessions.map(({ id, doneAt, points }, index) => {
+  const timed = sessions.map(
+    ({ doneAt }, index) => `${dated[index]}, ${momentText(doneAt, timeZone, "time")}`,
+  );
+  return sessions.map(({ id, points }, index) => {
     const [kind = "", day = ""] = [short[index], dated[index]];
-    const hour = `${day}, ${momentText(doneAt, timeZone, "time")}`;
-    return { id, label: isOnly(short, kind) ? kind : isOnly(dated, day) ? day : hour, points };
+    const label = isOnly(short, kind) ? kind : isOnly(dated, day) ? day : timed[index];
+    const before = timed.slice(0, index).filter((each) => each === timed[index]).length;
+    // Logs of single runs can come in within one minute.
+    return { id, label: `${label}${before > 0 ? `, no. ${before + 1}` : ""}`, points };
   });
 }
 

@@ -3,6 +3,14 @@ import { type Benchmark, type Measurement, measure } from "./benchmark";
 import { buildSheetBenchmark } from "./build-sheet.bench";
 import { dynoLogBenchmark } from "./dyno-log.bench";
 import { importMemory } from "./import-memory";
+import {
+  checkBenchmark,
+  completeBenchmark,
+  largeBenchmark,
+  packagesBenchmark,
+  recheckBenchmark,
+  solverStartBenchmark,
+} from "./prerequisites.bench";
 import { quoteTotalsBenchmark } from "./quote-totals.bench";
 
 const benchmarks: readonly Benchmark[] = [
@@ -10,6 +18,12 @@ const benchmarks: readonly Benchmark[] = [
   buildSheetBenchmark,
   accelerationBenchmark,
   dynoLogBenchmark,
+  checkBenchmark,
+  recheckBenchmark,
+  completeBenchmark,
+  packagesBenchmark,
+  largeBenchmark,
+  solverStartBenchmark,
 ];
 
 /** Runs those whose name contains the words given, all when none are, and prints the table. */

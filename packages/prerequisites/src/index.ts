@@ -2,7 +2,11 @@ export { capacityUse } from "./check/capacity-use";
 export type { CapacityUse, Contribution } from "./check/capacity-use-figures";
 export { checkPrerequisites } from "./check/check-prerequisites";
 export type { CheckResult, Finding } from "./check/finding";
-export { completePrerequisites } from "./complete/complete-prerequisites";
+export {
+  type Completion,
+  type CompletionQuestion,
+  completePrerequisites,
+} from "./complete/complete-prerequisites";
 export type { Fix } from "./fix/fix";
 export { type FixOptions, fixAll, fixesFor } from "./fix/fixes-for";
 export type {

@@ -25,8 +25,7 @@ import type { CapacityUse, Contribution } from "./capacity-use-figures";
  * The words: asked = demand ÷ supply; headroom = supply ÷ demand − 1; short by = 1 − supply ÷ demand.
  */
 export function capacityUse(model: Model, chosen: readonly string[]): readonly CapacityUse[] {
-  prepare(model);
-  checkChoice(model, chosen, []);
+  checkChoice(prepare(model).itemIds, chosen, []);
   const selected = new Set(chosen);
   return (model.rules ?? [])
     .filter((rule) => rule.kind === "capacity")

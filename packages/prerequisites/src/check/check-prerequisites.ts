@@ -1,5 +1,5 @@
 import { checkChoice } from "../model/check-ids";
-import type { Facts, Model } from "../model/model";
+import { type Facts, type Model, NO_FACTS } from "../model/model";
 import { prepare } from "../model/prepare";
 import { situation } from "../model/situation";
 import type { CheckResult } from "./finding";
@@ -14,11 +14,11 @@ import { findingsIn } from "./findings-in";
 export function checkPrerequisites(
   model: Model,
   chosen: readonly string[],
-  facts: Facts = {},
+  facts: Facts = NO_FACTS,
   barred: readonly string[] = [],
 ): CheckResult {
   const ready = prepare(model);
-  checkChoice(model, chosen, barred);
+  checkChoice(ready.itemIds, chosen, barred);
   const findings = findingsIn(ready, situation(chosen, facts));
   return { ok: findings.length === 0, findings };
 }

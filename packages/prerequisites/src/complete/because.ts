@@ -13,7 +13,8 @@ export function becauseOf(
     const without = new Set(selected.selected);
     without.delete(item);
     const situation = { ...selected, selected: without };
-    const broken = (ready.concerning.get(item) ?? []).filter(({ findingIn }) => findingIn(situation));
+    const concerned = (ready.concerning.get(item) ?? []).flatMap((at) => ready.constraints[at] ?? []);
+    const broken = concerned.filter(({ findingIn }) => findingIn(situation));
     return { item, rules: broken.map(({ id }) => id) };
   });
 }

@@ -1,6 +1,6 @@
 import { decimalToNumber } from "@buildproof/units";
 import { checkChoice } from "../model/check-ids";
-import type { Facts, Model } from "../model/model";
+import { type Facts, type Model, NO_FACTS } from "../model/model";
 import { prepare } from "../model/prepare";
 import { situation, withItems } from "../model/situation";
 import { type Because, becauseOf } from "./because";
@@ -75,9 +75,9 @@ export async function completePrerequisites(
   };
 }
 
-function problemOf({ model, chosen = [], barred = [], facts = {} }: CompletionQuestion): Problem {
+function problemOf({ model, chosen = [], barred = [], facts = NO_FACTS }: CompletionQuestion): Problem {
   const ready = prepare(model);
-  checkChoice(model, chosen, barred);
+  checkChoice(ready.itemIds, chosen, barred);
   const places = new Map(model.items.map(({ id }, index) => [id, index + 1]));
   const literals = (ids: readonly string[]): readonly number[] =>
     ids.flatMap((id) => places.get(id) ?? []).sort((a, b) => a - b);

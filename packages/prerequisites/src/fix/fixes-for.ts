@@ -34,7 +34,7 @@ export function fixesFor(
   { barred = [], limit = 5 }: FixOptions = {},
 ): readonly Fix[] {
   const ready = prepare(model);
-  checkChoice(model, chosen, barred);
+  checkChoice(ready.itemIds, chosen, barred);
   const before = situation(chosen, facts);
   const findingsBefore = findingsIn(ready, before);
   if (!findingsBefore.some(({ rule }) => rule === finding.rule)) return [];
@@ -67,7 +67,7 @@ export function fixAll(
   barred: readonly string[] = [],
 ): Fix | null {
   const ready = prepare(model);
-  checkChoice(model, chosen, barred);
+  checkChoice(ready.itemIds, chosen, barred);
   const before = situation(chosen, facts);
   const search: Search = {
     ready,

@@ -6,7 +6,6 @@ import {
   subtractDecimals,
   sumDecimals,
   type WrittenDecimal,
-  ZERO,
 } from "@buildproof/units";
 import type { CapacityRule } from "./model";
 
@@ -46,7 +45,7 @@ export function shortfall(capacity: Capacity, selected: ReadonlySet<string>): Ex
 }
 
 function sumOf(amounts: Amounts, selected: ReadonlySet<string>): ExactDecimal {
-  return sumDecimals([...selected].map((id) => amounts.get(id) ?? ZERO));
+  return sumDecimals([...selected].flatMap((id) => amounts.get(id) ?? []));
 }
 
 function amountsOf(written: Readonly<Record<string, WrittenDecimal>> = {}): Amounts {

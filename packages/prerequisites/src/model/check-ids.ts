@@ -27,8 +27,11 @@ export function checkIds(model: Model): void {
 }
 
 /** What is chosen or barred is in the catalogue, once, and not both. */
-export function checkChoice(model: Model, chosen: readonly string[], barred: readonly string[]): void {
-  const items = new Set(model.items.map(({ id }) => id));
+export function checkChoice(
+  items: ReadonlySet<string>,
+  chosen: readonly string[],
+  barred: readonly string[],
+): void {
   checkItemList(chosen, items, "chosen");
   checkItemList(barred, items, "barred");
   const isChosen = new Set(chosen);

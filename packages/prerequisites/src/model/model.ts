@@ -54,3 +54,5 @@ export type Model = {
 
 /** What the vehicle already has or is, by name. A missing fact is 0. */
 export type Facts = Readonly<Record<string, WrittenDecimal>>;
+
+export const NO_FACTS: Facts = {};

@@ -6,8 +6,9 @@ export type PreparedModel = {
   readonly model: Model;
   /** Groups first, then rules, each in the order of the model. */
   readonly constraints: readonly Constraint[];
-  /** By item, those whose answer its selection can change, in the same order. */
-  readonly concerning: ReadonlyMap<string, readonly Constraint[]>;
+  /** By item, those whose answer its selection can change, in the same order, by their place above. */
+  readonly concerning: ReadonlyMap<string, readonly number[]>;
+  readonly itemIds: ReadonlySet<string>;
 };
 
 const prepared = new WeakMap<Model, PreparedModel>();
@@ -24,15 +25,16 @@ export function prepare(model: Model): PreparedModel {
     ...(model.groups ?? []).map(groupConstraint),
     ...(model.rules ?? []).map(ruleConstraint),
   ];
-  const concerning = new Map<string, Constraint[]>();
-  for (const constraint of constraints) {
-    for (const item of constraint.concerns) {
+  const concerning = new Map<string, number[]>();
+  for (const [at, { concerns }] of constraints.entries()) {
+    for (const item of concerns) {
       const others = concerning.get(item);
-      if (others) others.push(constraint);
-      else concerning.set(item, [constraint]);
+      if (others) others.push(at);
+      else concerning.set(item, [at]);
     }
   }
-  const fresh: PreparedModel = { model, constraints, concerning };
+  const itemIds = new Set(model.items.map(({ id }) => id));
+  const fresh: PreparedModel = { model, constraints, concerning, itemIds };
   prepared.set(model, fresh);
   return fresh;
 }

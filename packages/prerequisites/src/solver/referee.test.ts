@@ -21,3 +21,25 @@ test.each(["price", "hours", "leadDays"] as const)(
     expect([...seen].sort()).toEqual(["impossible", "optimal"]);
   },
 );
+
+test.each([
+  [600, 900],
+  [1_000, 1_400],
+  [2_000, 2_600],
+])(
+  "on a catalogue of %i items and %i rules, seen by the solver bit by bit, it finds the same least price",
+  { timeout: 60_000 },
+  async (items, rules) => {
+    const question = madeQuestion(1, {
+      items,
+      rules,
+      capacities: 3,
+      groups: 30,
+      chosen: 6,
+      isPossible: true,
+    });
+    const { status, total } = await completePrerequisites(question, clingoSearch(30_000));
+    expect(status).toBe("optimal");
+    expect(total).toBe(await refereeTotal(question));
+  },
+);

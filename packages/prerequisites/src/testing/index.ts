@@ -1,3 +1,4 @@
 export { modelOfDebianPackages } from "./debian-packages";
 export { refereeTotal } from "./highs-referee";
 export { madeQuestion } from "./instances";
+export { plainProgram } from "./plain-program";

@@ -1,4 +1,5 @@
 // biome-ignore-all lint/suspicious/noThenProperty: `then` is the rule model's own word and nothing awaits a rule.
+import { checkPrerequisites } from "../check/check-prerequisites";
 import type { CompletionQuestion } from "../complete/complete-prerequisites";
 import type { CapacityRule, Condition, Group, Item, Rule } from "../model/model";
 
@@ -8,6 +9,8 @@ export type InstanceSize = {
   readonly capacities: number;
   readonly groups: number;
   readonly chosen: number;
+  /** Whether the rules are made so that some selection keeps them all. */
+  readonly isPossible?: boolean;
 };
 
 /** Made questions that resemble a workshop's catalogue; the same seed makes the same question. */
@@ -49,9 +52,17 @@ export function madeQuestion(seed: number, size: InstanceSize): CompletionQuesti
       reservePct: 10,
     };
   });
+  const made = [...rules.filter(isNotAboutItself), ...capacities];
+  const chosen = pick(size.chosen);
+  if (!size.isPossible) return { model: { items, groups, rules: made }, chosen, minimise: "price" };
+  // Whatever speaks against this one selection is left out.
+  const selection = [...new Set([...chosen, ...pick(Math.ceil(size.items / 4))])];
+  const { findings } = checkPrerequisites({ items, groups, rules: made }, selection);
+  const against = new Set(findings.map(({ rule }) => rule));
+  const isFor = ({ id }: { readonly id: string }): boolean => !against.has(id);
   return {
-    model: { items, groups, rules: [...rules.filter(isNotAboutItself), ...capacities] },
-    chosen: pick(size.chosen),
+    model: { items, groups: groups.filter(isFor), rules: made.filter(isFor) },
+    chosen,
     minimise: "price",
   };
 }

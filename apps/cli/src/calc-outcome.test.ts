@@ -36,4 +36,18 @@ describe("calc", () => {
     const { out } = await calcOutcome(["vin", "--schema"], neverReads);
     expect(Object.keys(JSON.parse(out))).toEqual(["input", "output"]);
   });
+
+  test("--within bounds a search, and is refused where nothing is searched or no time is named", async () => {
+    const question = reading(
+      '{"items":[{"id":"a","price":2}],"groups":[{"id":"g","pick":"at-least-one","items":["a"]}]}',
+    );
+    const within = await calcOutcome(["prerequisites-complete", "--within", "5000"], question);
+    expect(JSON.parse(within.out)).toMatchObject({ status: "optimal", add: ["a"], total: 2 });
+    for (const written of ["soon", "0", "-1", "1.5", "600001"]) {
+      const refused = await calcOutcome(["prerequisites-complete", "--within", written], neverReads);
+      expect(JSON.parse(refused.error)).toMatchObject({ error: { code: "invalid-field", path: "within" } });
+    }
+    const unsearched = await calcOutcome(["abn", "--within", "5000"], neverReads);
+    expect(JSON.parse(unsearched.error)).toMatchObject({ error: { code: "usage" } });
+  });
 });

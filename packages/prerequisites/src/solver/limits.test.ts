@@ -8,11 +8,15 @@ import { clingoSearch } from "./clingo-search";
 /** A covering problem too large to be proven in the time the tests give it, with answers easily found. */
 const hard: CompletionQuestion = {
   model: {
-    items: Array.from({ length: 240 }, (_, at) => ({ id: `part-${at}`, price: 100 + ((at * 37) % 41) })),
-    rules: Array.from({ length: 400 }, (_, at) => ({
+    items: Array.from({ length: 211 }, (_, at) => ({ id: `part-${at}`, price: 100 + ((at * 37) % 41) })),
+    rules: Array.from({ length: 500 }, (_, at) => ({
       id: `rule-${at}`,
       kind: "needs" as const,
-      then: { any: [1, 7, 31, 53, 97].map((step) => ({ item: `part-${(at * step + step * step) % 240}` })) },
+      then: {
+        any: [0, 1, 2, 3, 4].map((way) => ({
+          item: `part-${(at * (2 * way + 3) + at * at * (way + 1) + 17 * way) % 211}`,
+        })),
+      },
     })),
   },
 };

@@ -28,7 +28,7 @@ module.exports = {
         "The solver's worker and its clock stay behind the entry of their own; the calculation takes a search as a parameter.",
       from: {
         path: "^packages/prerequisites/src/",
-        pathNot: ["[.]test[.]ts$", "^packages/prerequisites/src/solver/"],
+        pathNot: ["[.]test[.]ts$", "^packages/prerequisites/src/(solver|testing)/"],
       },
       to: { path: "^packages/prerequisites/src/solver/" },
     },

@@ -10,15 +10,16 @@ import {
   type Model,
 } from "@buildproof/prerequisites";
 import { clingoSearch } from "@buildproof/prerequisites/solver";
-import { madeQuestion, modelOfDebianPackages, plainProgram } from "@buildproof/prerequisites/testing";
-import { restart, run } from "clingo-wasm";
+import {
+  completePlainly,
+  madeQuestion,
+  modelOfDebianPackages,
+  startSolver,
+} from "@buildproof/prerequisites/testing";
 import type { Benchmark } from "./benchmark";
 
 const complete = (question: CompletionQuestion, withinMs = 60_000) =>
   completePrerequisites(question, clingoSearch(withinMs));
-
-const plainly = async (question: CompletionQuestion) =>
-  (await run(plainProgram(question), 0, [], () => {})).Result;
 
 /** A build of 60 items; each run of the second row swaps one of them. */
 const catalogue = madeQuestion(1, { items: 10_000, rules: 4_980, capacities: 20, groups: 300, chosen: 60 });
@@ -55,7 +56,7 @@ export const completeBenchmark: Benchmark = {
   name: "complete, 60 items, 120 rules",
   rounds: 250,
   ours: { name: "completePrerequisites", run: async () => (await complete(next("ours"))).status },
-  baseline: { name: "same solver, plainly", run: () => plainly(next("baseline")) },
+  baseline: { name: "same solver, plainly", run: () => completePlainly(next("baseline")) },
 };
 
 const packages = path.join(
@@ -74,7 +75,7 @@ const desktop = {
 export const packagesBenchmark: Benchmark = {
   name: "complete, 1,502 packages",
   ours: { name: "completePrerequisites", run: async () => (await complete(desktop)).total },
-  baseline: { name: "same solver, plainly", run: () => plainly(desktop) },
+  baseline: { name: "same solver, plainly", run: () => completePlainly(desktop) },
 };
 
 const large = madeQuestion(1, { items: 10_000, rules: 40_000, capacities: 20, groups: 500, chosen: 30 });
@@ -91,10 +92,7 @@ export const solverStartBenchmark: Benchmark = {
   rounds: 5,
   ours: {
     name: "restart and first answer",
-    run: async () => {
-      await restart();
-      return (await run("asp 1 0 0\n0\n", 1, [], () => {})).Result;
-    },
+    run: startSolver,
   },
   baseline: {
     name: "an empty worker",

@@ -1,4 +1,4 @@
 export { modelOfDebianPackages } from "./debian-packages";
 export { refereeTotal } from "./highs-referee";
 export { madeQuestion } from "./instances";
-export { plainProgram } from "./plain-program";
+export { completePlainly, startSolver } from "./plain-solver";

@@ -1,3 +1,5 @@
+/// <reference path="../solver/clingo-wasm.d.ts" />
+import { restart, run } from "clingo-wasm";
 import type { CompletionQuestion } from "../complete/complete-prerequisites";
 import { encode } from "../complete/encode";
 import { measuresOf } from "../complete/measures";
@@ -5,8 +7,19 @@ import { partProgram } from "../complete/part-program";
 import { aspifOf } from "../solver/aspif";
 import { narrowSums } from "../solver/narrow-sums";
 
+/** The plainest use of the same solver, with its own settings: what became of the question. */
+export async function completePlainly(question: CompletionQuestion): Promise<string> {
+  return (await run(plainProgram(question), 0, [], () => {})).Result;
+}
+
+/** A new worker and its first answer. */
+export async function startSolver(): Promise<string> {
+  await restart();
+  return (await run("asp 1 0 0\n0\n", 1, [], () => {})).Result;
+}
+
 /** A whole question about price as one program for the solver: the same objectives, nothing worked out beforehand. */
-export function plainProgram({ model, chosen = [], barred = [], facts = {} }: CompletionQuestion): string {
+function plainProgram({ model, chosen = [], barred = [], facts = {} }: CompletionQuestion): string {
   const { items, variables, clauses, sums } = encode(model, facts);
   const places = new Map(model.items.map(({ id }, index) => [id, index + 1]));
   const given = [

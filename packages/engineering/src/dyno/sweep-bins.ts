@@ -24,6 +24,8 @@ export type Knot = {
 /** One uninterrupted rise of engine speed, held as averages and not as rows. */
 export class SweepBins {
   readonly #bins = new Map<number, Bin>();
+  #lastIndex = Number.NaN;
+  #lastBin: Bin | null = null;
   rows = 0;
   lowestRpm = Number.POSITIVE_INFINITY;
   highestRpm = Number.NEGATIVE_INFINITY;
@@ -45,12 +47,16 @@ export class SweepBins {
     bin.rows += 1;
     bin.rpmSum += row.engineRpm;
     bin.powerSum += powerKw;
-    averaged.forEach((channel, index) => {
+    // A plain loop: a log may have a million rows.
+    let index = 0;
+    for (const channel of averaged) {
       const value = row[channel];
-      if (value === undefined || !Number.isFinite(value)) return;
-      bin.channelSums[index] = (bin.channelSums[index] ?? 0) + value;
-      bin.channelRows[index] = (bin.channelRows[index] ?? 0) + 1;
-    });
+      if (value !== undefined && Number.isFinite(value)) {
+        bin.channelSums[index] = (bin.channelSums[index] ?? 0) + value;
+        bin.channelRows[index] = (bin.channelRows[index] ?? 0) + 1;
+      }
+      index += 1;
+    }
   }
 
   /** In the order of engine speed. */
@@ -58,7 +64,16 @@ export class SweepBins {
     return [...this.#bins.entries()].toSorted(([a], [b]) => a - b).map(([, bin]) => knotOf(bin));
   }
 
+  /** The next row most often falls into the bin of the last. */
   #binAt(index: number): Bin {
+    if (index !== this.#lastIndex || !this.#lastBin) {
+      this.#lastIndex = index;
+      this.#lastBin = this.#knownOrFresh(index);
+    }
+    return this.#lastBin;
+  }
+
+  #knownOrFresh(index: number): Bin {
     const known = this.#bins.get(index);
     if (known) return known;
     const fresh: Bin = {

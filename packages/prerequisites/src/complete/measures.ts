@@ -1,4 +1,10 @@
-import { coefficientAt, type ExactDecimal, exactDecimal } from "@buildproof/units";
+import {
+  coefficientAt,
+  decimalToNumber,
+  type ExactDecimal,
+  exactDecimal,
+  ImpossibleInputError,
+} from "@buildproof/units";
 import type { Item } from "../model/model";
 
 export type Measure = "price" | "hours" | "leadDays";
@@ -12,7 +18,10 @@ export function measuresOf(items: readonly Item[]): Measures {
   const measured = (measure: Measure): Measured => {
     const read = items.map((item) => exactDecimal(item[measure] ?? 0));
     const scale = Math.max(0, ...read.map((each) => each.scale));
-    return { scale, amounts: read.map((each) => coefficientAt(each, scale)) };
+    const amounts = read.map((each) => coefficientAt(each, scale));
+    const coefficient = amounts.reduce((sum, amount) => sum + amount, 0n);
+    if (!Number.isFinite(decimalToNumber({ coefficient, scale }))) throw tooLarge(measure);
+    return { scale, amounts };
   };
   return { price: measured("price"), hours: measured("hours"), leadDays: measured("leadDays") };
 }
@@ -31,4 +40,12 @@ export function totalOf(measures: Measures, measure: Measure, indices: Iterable<
 
 export function asDecimal(measures: Measures, measure: Measure, total: bigint): ExactDecimal {
   return { coefficient: total, scale: measures[measure].scale };
+}
+
+function tooLarge(measure: Measure): ImpossibleInputError {
+  return new ImpossibleInputError(
+    "too-large",
+    `The items' ${measure} add up to more than a number can hold: write them in a larger unit.`,
+    "items",
+  );
 }

@@ -1,5 +1,6 @@
 // biome-ignore-all lint/suspicious/noThenProperty: `then` is the rule model's own word and nothing awaits a rule.
 import { expect, test } from "vitest";
+import { alternativeCompletions } from "../complete/alternative-completions";
 import { type CompletionQuestion, completePrerequisites } from "../complete/complete-prerequisites";
 import type { Rule } from "../model/model";
 import { clingoSearch } from "./clingo-search";
@@ -76,6 +77,35 @@ test("a pump that just fits is enough, and prices that differ in the twentieth d
     ],
   };
   expect(await complete({ model, chosen: ["engine"] })).toMatchObject({ status: "optimal", add: ["fits"] });
+});
+
+test("cheapest, least workshop time and soonest stand side by side, a completion that is two of them once", async () => {
+  const model = {
+    items: [
+      { id: "cheap", price: 100, hours: 4, leadDays: 5 },
+      { id: "quick", price: 200, hours: 1, leadDays: 2 },
+      { id: "worse", price: 300, hours: 5, leadDays: 6 },
+    ],
+    groups: [{ id: "one", pick: "exactly-one" as const, items: ["cheap", "quick", "worse"] }],
+  };
+  expect(await alternativeCompletions({ model }, clingoSearch(30_000))).toMatchObject([
+    { bestFor: ["price"], completion: { add: ["cheap"] }, price: 100, hours: 4, leadDays: 5 },
+    { bestFor: ["hours", "leadDays"], completion: { add: ["quick"] }, price: 200, hours: 1, leadDays: 2 },
+  ]);
+  const none = { model, barred: ["cheap", "quick", "worse"] };
+  expect(await alternativeCompletions(none, clingoSearch(30_000))).toEqual([]);
+});
+
+test("prices that add up beyond any number are refused", async () => {
+  const question = {
+    model: {
+      items: [
+        { id: "a", price: 1e308 },
+        { id: "b", price: 1e308 },
+      ],
+    },
+  };
+  await expect(complete(question)).rejects.toMatchObject({ code: "too-large", path: "items" });
 });
 
 test("0.1 and 0.2 add up to 0.3", async () => {

@@ -24,8 +24,8 @@ export default defineConfig({
     actionTimeout: 20_000,
     locale: "en-AU",
     timezoneId: "Australia/Adelaide",
-    // A film of every test costs more than the tests themselves; what was on the page is kept without it.
-    trace: { mode: "retain-on-failure", screenshots: false },
+    // Filming every test costs more than the tests themselves: --trace on films the one that is looked into.
+    trace: "off",
     screenshot: "only-on-failure",
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),

@@ -124,10 +124,9 @@ test("an invoice is recorded on a job and taken off its margin; a wrong amount k
 test("the file for a spreadsheet has a line for each job of the page", async ({ openAs }) => {
   const owner = await openAs("owner");
   await owner.goto("/owner/packages/stand-tall?period=all");
-  const jobs = await owner
-    .getByRole("region", { name: "Jobs, what earned least first" })
-    .locator("tbody tr")
-    .count();
+  const rows = owner.getByRole("region", { name: "Jobs, what earned least first" }).locator("tbody tr");
+  await expect(rows.first()).toBeVisible();
+  const jobs = await rows.count();
   const download = owner.waitForEvent("download");
   await owner.getByRole("link", { name: "Export CSV" }).click();
   const file = await download;

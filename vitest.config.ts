@@ -11,6 +11,8 @@ export default defineConfig({
         test: {
           ...shared,
           name: "unit",
+          // They share nothing that one could change for another; a process for each file would cost half the time.
+          isolate: false,
           include: [
             "packages/**/src/**/*.test.ts",
             "apps/**/src/**/*.test.ts",
@@ -26,6 +28,8 @@ export default defineConfig({
         test: {
           ...shared,
           name: "database",
+          // Every file has a database of its own; modules are read once for all of them.
+          isolate: false,
           include: ["packages/**/*.database.test.ts", "prisma/demo/**/*.database.test.ts"],
           globalSetup: [
             "packages/database/src/testing/global-setup.ts",

@@ -15,22 +15,10 @@ const first = testDatabase();
 const second = testDatabase();
 const other = testDatabase();
 
-/** Promised time for the whole load; on an idle machine it takes a third of it. */
-const LONGEST_LOAD_MS = 30_000;
-
 describe("the demo with its history", () => {
-  let loadedInMs = Number.POSITIVE_INFINITY;
-
   beforeAll(async () => {
-    const start = Date.now();
     await loadDemo({ ownerUrl: first().ownerUrl, anchor, history: true, passwordHash, filesFolder: files });
-    loadedInMs = Date.now() - start;
-    process.stdout.write(`demo with its history loaded in ${(loadedInMs / 1_000).toFixed(1)} s\n`);
   }, 120_000);
-
-  test("loads within its time", () => {
-    expect(loadedInMs).toBeLessThan(LONGEST_LOAD_MS);
-  });
 
   test("comes out the same from the same seed and anchor, and otherwise from another seed", async () => {
     await loadDemo({ ownerUrl: second().ownerUrl, anchor, history: true, passwordHash });

@@ -13,6 +13,8 @@ export default defineConfig({
           name: "unit",
           // They share nothing that one could change for another; a process for each file would cost half the time.
           isolate: false,
+          // Searches and properties take their time on a busy machine.
+          testTimeout: 30_000,
           include: [
             "packages/**/src/**/*.test.ts",
             "apps/**/src/**/*.test.ts",

@@ -8,7 +8,7 @@ import { excludedBecause, rivalsOf } from "./exclusion";
 import type { Chosen } from "./ledger";
 import { packageSelection } from "./package-selection";
 import { notFitting } from "./prerequisite-model";
-import { type BuildSheet, readBuildSheet } from "./read-build-sheet";
+import { type ReadBuild, readCheckedBuild } from "./read-build-sheet";
 import { setItems } from "./set-items";
 
 /** What changed, so that it can be taken back: `undo` is the input of the opposite change. */
@@ -35,7 +35,7 @@ export const changeItems = command({
     packageCode: z.string().max(80).nullable().optional(),
   }),
   async run(work, { buildId, revision: seen, set, remove, packageCode }) {
-    const sheet = await readBuildSheet(work.tx, buildId, work.now);
+    const sheet = await readCheckedBuild(work.tx, buildId, work.now);
     if (!sheet) return refuseBuild("build-not-found");
     if (sheet.revision !== seen) return refuseBuild("stale");
     const refusal = refusalOf(sheet, set);
@@ -54,7 +54,7 @@ export const choosePackage = command({
     packageCode: z.string().max(80).nullable(),
   }),
   async run(work, { buildId, revision: seen, packageCode }) {
-    const sheet = await readBuildSheet(work.tx, buildId, work.now);
+    const sheet = await readCheckedBuild(work.tx, buildId, work.now);
     if (!sheet) return refuseBuild("build-not-found");
     const selection = packageSelection(sheet.catalogue, packageCode, sheet.vehicle);
     if (!selection.ok) return selection;
@@ -72,7 +72,7 @@ export const choosePackage = command({
 
 async function store(
   { tx, workshopId, now, audit }: PersonWork,
-  sheet: BuildSheet,
+  sheet: ReadBuild,
   seen: number,
   set: readonly Chosen[],
   remove: readonly string[],
@@ -107,7 +107,7 @@ async function store(
 }
 
 /** Why an item cannot be set on this sheet: unknown, not made for the model, or excluded by a rule. */
-function refusalOf(sheet: BuildSheet, set: readonly Chosen[]) {
+function refusalOf(sheet: ReadBuild, set: readonly Chosen[]) {
   const barred = new Set(notFitting(sheet.catalogue, sheet.vehicle.modelCode));
   for (const { code } of set) {
     const item = sheet.catalogue.items.find((each) => each.code === code);

@@ -1,6 +1,6 @@
 import { checkPrerequisites } from "@buildproof/prerequisites";
 import type { Catalogue } from "./catalogue-rows";
-import type { BuildSheet } from "./read-build-sheet";
+import type { ReadBuild } from "./read-build-sheet";
 
 /** Items that cannot be fitted beside this one: choosing it replaces them. */
 export function rivalsOf(catalogue: Catalogue, code: string): readonly string[] {
@@ -10,7 +10,7 @@ export function rivalsOf(catalogue: Catalogue, code: string): readonly string[] 
 }
 
 /** The rule that an item would break by being added, or null. Its rivals are taken as leaving. */
-export function excludedBecause(sheet: BuildSheet, code: string): string | null {
+export function excludedBecause(sheet: ReadBuild, code: string): string | null {
   const { checked } = sheet;
   const rivals = rivalsOf(sheet.catalogue, code);
   const before = sheet.chosen.map((each) => each.code).filter((each) => !rivals.includes(each));

@@ -43,14 +43,23 @@ export type SheetInspection = {
   readonly stands: boolean;
 };
 
-/** A build with everything that follows from it. */
-export type BuildSheet = Awaited<ReturnType<typeof sheetHead>> & {
+/** A build as it was read and checked, before anything is said of it. */
+export type ReadBuild = Awaited<ReturnType<typeof sheetHead>> & {
   readonly site: Site;
   readonly today: string;
   readonly catalogue: Catalogue;
   readonly chosen: readonly Chosen[];
   /** The selection as it was checked, to ask further what-ifs of. */
   readonly checked: CheckedBuild;
+  readonly inspection: SheetInspection | null;
+  /** What the chosen items make of the engine. */
+  readonly forecast: BuildForecast;
+  /** What a forecast of other items on this vehicle would need. */
+  readonly forecastVehicle: ForecastVehicle;
+};
+
+/** A build with everything that follows from it. */
+export type BuildSheet = ReadBuild & {
   readonly findings: readonly SheetFinding[];
   readonly capacities: readonly SheetCapacity[];
   readonly ledger: Ledger;
@@ -59,19 +68,34 @@ export type BuildSheet = Awaited<ReturnType<typeof sheetHead>> & {
   /** The first day on which all parts can be here, if they are ordered today. */
   readonly partsBy: string;
   readonly package: CataloguePackage | null;
-  readonly inspection: SheetInspection | null;
-  /** What the chosen items make of the engine. */
-  readonly forecast: BuildForecast;
-  /** What a forecast of other items on this vehicle would need. */
-  readonly forecastVehicle: ForecastVehicle;
 };
 
-/** Reads a build and checks it. Null when this workshop has no such build. */
+/** Reads a build, checks it and works out what is missing. Null when this workshop has no such build. */
 export async function readBuildSheet(
   tx: Transaction,
   buildId: string,
   now: Date,
 ): Promise<BuildSheet | null> {
+  const build = await readCheckedBuild(tx, buildId, now);
+  if (!build) return null;
+  const { catalogue, checked, packageCode, today } = build;
+  return {
+    ...build,
+    findings: sheetFindings(checked),
+    capacities: capacitiesOf(checked),
+    ledger: checked.ledger,
+    completion: completionOf(checked),
+    partsBy: addDays(today, checked.ledger.leadDays),
+    package: catalogue.packages.find(({ code }) => code === packageCode) ?? null,
+  };
+}
+
+/** Reads a build and checks it. Null when this workshop has no such build. */
+export async function readCheckedBuild(
+  tx: Transaction,
+  buildId: string,
+  now: Date,
+): Promise<ReadBuild | null> {
   const row = await readBuild(tx, buildId);
   if (!row) return null;
   const site = await readSite(tx);
@@ -88,7 +112,6 @@ export async function readBuildSheet(
       crankTorqueNm: askedTorqueNm(forecast),
     }),
   });
-  const findings = sheetFindings(checked);
   return {
     ...sheetHead(row),
     site,
@@ -96,12 +119,6 @@ export async function readBuildSheet(
     catalogue,
     chosen,
     checked,
-    findings,
-    capacities: capacitiesOf(checked),
-    ledger: checked.ledger,
-    completion: completionOf(checked),
-    partsBy: addDays(today, checked.ledger.leadDays),
-    package: catalogue.packages.find(({ code }) => code === row.packageCode) ?? null,
     inspection,
     forecast,
     forecastVehicle,

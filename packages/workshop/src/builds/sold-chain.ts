@@ -2,7 +2,7 @@ import type { Transaction } from "@buildproof/database";
 import type { BuildForecast } from "../engineering/build-forecast";
 import { askedTorqueNm, forecastOfItems } from "../engineering/forecast-of-items";
 import { readSelection } from "../quotes/stored-selection";
-import { capacitiesOf, checkBuild, readBuildSheet, type SheetCapacity } from "./read-build-sheet";
+import { capacitiesOf, checkBuild, readCheckedBuild, type SheetCapacity } from "./read-build-sheet";
 
 export type SoldChain = { readonly capacities: readonly SheetCapacity[]; readonly forecast: BuildForecast };
 
@@ -18,9 +18,9 @@ export async function soldChain(tx: Transaction, sold: Sold, now: Date): Promise
     where: "versionId" in sold ? { id: sold.versionId } : { jobs: { some: { id: sold.jobId } } },
     select: { selection: true, quote: { select: { buildId: true } } },
   });
-  const sheet = version && (await readBuildSheet(tx, version.quote.buildId, now));
-  if (!version || !sheet) return null;
-  const { catalogue, site, vehicle, checked, forecastVehicle } = sheet;
+  const build = version && (await readCheckedBuild(tx, version.quote.buildId, now));
+  if (!version || !build) return null;
+  const { catalogue, site, vehicle, checked, forecastVehicle } = build;
   const known = new Set(catalogue.items.map(({ code }) => code));
   const items = readSelection(version.selection).items.filter(({ code }) => known.has(code));
   const codes = new Set(items.map(({ code }) => code));

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { refuseBuild } from "../builds/build-refusals";
-import { readBuildSheet } from "../builds/read-build-sheet";
+import { readCheckedBuild } from "../builds/read-build-sheet";
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
 
@@ -10,7 +10,7 @@ export const showForecast = query({
   permission: "builds:read",
   input: z.strictObject({ buildId: z.uuid("Open the build from the list.") }),
   async run({ tx, now }, { buildId }) {
-    const sheet = await readBuildSheet(tx, buildId, now);
+    const sheet = await readCheckedBuild(tx, buildId, now);
     if (!sheet) return refuseBuild("build-not-found");
     return ok(sheet.forecast);
   },

@@ -18,7 +18,10 @@ export type CatalogueItem = {
   readonly name: string;
   readonly system: SystemCode;
   readonly kind: string;
+  /** What it is on the vehicle: blower, pulley, pump …; empty: nothing in particular. */
+  readonly component: string;
   readonly maker: string;
+  readonly supplier: string;
   readonly note: string;
   /** Of one, without tax. */
   readonly priceMinor: MinorUnits;
@@ -34,6 +37,8 @@ export type CatalogueItem = {
   /** Codes of the models it fits; empty: all. */
   readonly fits: readonly string[];
   readonly operations: readonly string[];
+  /** No longer sold; a build that has it keeps it. */
+  readonly retired: boolean;
 };
 
 export type Rate = "workshop" | "dyno";
@@ -91,7 +96,16 @@ export type CataloguePackage = {
   readonly name: string;
   readonly outcome: string;
   readonly models: readonly string[];
+  /** Always in it. */
   readonly items: readonly string[];
+  /** The customer decides among these. */
+  readonly choices: readonly {
+    readonly name: string;
+    readonly pick: GroupPick;
+    readonly items: readonly string[];
+  }[];
+  /** May be added to it. */
+  readonly options: readonly string[];
   readonly promise: PackagePromise | null;
   readonly assumptions: readonly string[];
   readonly exclusions: readonly string[];

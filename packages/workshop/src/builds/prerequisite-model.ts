@@ -34,10 +34,10 @@ export function rulesFor(catalogue: Catalogue, modelCode: string): readonly Cata
   return catalogue.rules.filter(({ models }) => models.length === 0 || models.includes(modelCode));
 }
 
-/** Codes of the items that do not fit a model of vehicle. */
+/** Codes of the items that do not fit a model of vehicle, or are no longer sold. */
 export function notFitting(catalogue: Catalogue, modelCode: string): readonly string[] {
   return catalogue.items
-    .filter(({ fits }) => fits.length > 0 && !fits.includes(modelCode))
+    .filter(({ fits, retired }) => retired || (fits.length > 0 && !fits.includes(modelCode)))
     .map(({ code }) => code);
 }
 

@@ -8,6 +8,9 @@ import { recordInspection } from "../builds/record-inspection";
 import { showSheet } from "../builds/show-sheet";
 import { startBuild } from "../builds/start-build";
 import { versionChain } from "../builds/version-chain";
+import { changePart } from "../catalogue/change-part";
+import { publishVersion } from "../catalogue/publish-version";
+import { startVersion } from "../catalogue/start-version";
 import { customersToChoose } from "../customers/choose-customer";
 import { listCustomers } from "../customers/list-customers";
 import { lookUpVin } from "../customers/look-up-vin";
@@ -159,6 +162,9 @@ export const allUseCases = [
   showSheet,
   startBuild,
   versionChain,
+  changePart,
+  publishVersion,
+  startVersion,
   customersToChoose,
   listCustomers,
   lookUpVin,

@@ -9,6 +9,8 @@ const sentences: Readonly<Record<string, string>> = {
   one_live_version: "Another version of this quote was issued a moment ago. Open the quote again to see it.",
   append_only: "What was recorded here is kept as it is. Add a new entry instead.",
   issued_version_is_final: "An issued version does not change. Make a new version instead.",
+  published_catalogue_is_final:
+    "A published version of the catalogue stays as it was. Start a new draft instead.",
   quote_version_status: "This version is no longer in a state that allows that. Open the quote again.",
   started_job_keeps_its_quote:
     "Work has started on the accepted version, so it stays as accepted. Raise a variation instead.",

@@ -5,10 +5,11 @@ import { newId } from "./new-id";
 export async function nextNumber(
   tx: Transaction,
   workshopId: string,
-  series: "build" | "quote" | "job",
+  series: "build" | "quote" | "job" | "catalogue",
 ): Promise<number> {
+  const first = series === "catalogue" ? 1 : 1001;
   const rows = await tx.$queryRaw<{ taken: number }[]>`
-    insert into counter (id, workshop_id, series, next) values (${newId()}::uuid, ${workshopId}::uuid, ${series}, 1002)
+    insert into counter (id, workshop_id, series, next) values (${newId()}::uuid, ${workshopId}::uuid, ${series}, ${first + 1})
     on conflict (workshop_id, series) do update set next = counter.next + 1
     returning next - 1 as taken`;
   const taken = rows[0]?.taken;

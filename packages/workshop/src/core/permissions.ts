@@ -11,6 +11,8 @@ export const permissions = {
   "customers:write": ["desk", "manager", "owner"],
   "builds:read": ["desk", "manager", "technician", "owner"],
   "builds:write": ["desk", "manager", "owner"],
+  "catalogue:read": ["desk", "manager", "technician", "owner"],
+  "catalogue:write": ["manager", "owner"],
   "engineering:assume": ["manager", "owner"],
   "inspection:record": ["manager", "technician"],
   "quotes:read": ["desk", "manager", "owner"],

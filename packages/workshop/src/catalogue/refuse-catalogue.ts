@@ -1,0 +1,20 @@
+import { refusals } from "../core/result";
+import { staleSentence } from "../core/revision";
+
+/** What is refused about the catalogue, in words. */
+export const refuseCatalogue = refusals({
+  "version-not-found": () =>
+    "There is no such version of the catalogue in this workshop. Choose one from the list.",
+  "version-published": (d: { number: number }) =>
+    `Version ${d.number} is published and stays as it was. Start a new draft instead.`,
+  "part-unchanged": () => "Nothing differs from the catalogue as it is. Change something, or leave the page.",
+  "part-unknown": (d: { code: string }) => `The catalogue has no ${d.code}. Look for it in the list again.`,
+  "code-taken": (d: { code: string }) => `The code ${d.code} is in use already. Choose another one.`,
+  "change-not-found": () => "This draft does not change that any more. Look at the draft again.",
+  "nothing-changed": () => "This draft changes nothing yet. Change something first, then publish it.",
+  overtaken: (d: { points: readonly string[] }) =>
+    `The catalogue has changed since this draft was written: ${d.points.join(", ")}. Look at each of them in the draft and keep or drop the change, then publish again.`,
+  "points-nowhere": (d: { points: readonly string[] }) =>
+    `Something in this draft points at what would not be there. ${d.points.join(" ")}`,
+  stale: () => staleSentence("draft"),
+});

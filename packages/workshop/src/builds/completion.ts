@@ -1,7 +1,8 @@
-import { checkPrerequisites, fixesFor } from "@buildproof/prerequisites";
+import { checkPrerequisites } from "@buildproof/prerequisites";
 import { type FixOffer, offerOfFix } from "./fix-offer";
 import { type Ledger, ledgerOf } from "./ledger";
 import type { CheckedBuild } from "./sheet-findings";
+import { soundFixes } from "./sound-fixes";
 
 export type Completion = { readonly offer: FixOffer; readonly ledger: Ledger };
 
@@ -14,16 +15,15 @@ const MOST_ROUNDS = 40;
  * Null when nothing can be added.
  */
 export function completionOf(build: CheckedBuild): Completion | null {
-  const { model, facts, barred, catalogue, site } = build;
+  const { model, factsWith, catalogue, site } = build;
   const chosen = build.chosen.map(({ code }) => code);
   const codes = [...chosen];
   const hopeless = new Set<string>();
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const { findings } = checkPrerequisites(model, codes, facts);
+    const { findings } = checkPrerequisites(model, codes, factsWith(codes));
     const open = findings.find(({ rule }) => !hopeless.has(rule));
     if (!open) break;
-    const still = barred.filter((code) => !codes.includes(code));
-    const [cheapest] = fixesFor(model, codes, facts, open, { barred: still, limit: 1 });
+    const [cheapest] = soundFixes(build, codes, open);
     if (cheapest && cheapest.add.length > 0) codes.push(...cheapest.add);
     else hopeless.add(open.rule);
   }

@@ -9,13 +9,16 @@ export function rivalsOf(catalogue: Catalogue, code: string): readonly string[] 
     .flatMap(({ items }) => items.filter((other) => other !== code));
 }
 
-/** The rule that an item would break by being added, or null. Its rivals are taken as leaving. */
+/**
+ * The rule that an item would break by being added, or null: judged on the torque that the engine would make with it,
+ * not on today's. Its rivals are taken as leaving.
+ */
 export function excludedBecause(sheet: ReadBuild, code: string): string | null {
   const { checked } = sheet;
   const rivals = rivalsOf(sheet.catalogue, code);
   const before = sheet.chosen.map((each) => each.code).filter((each) => !rivals.includes(each));
   const excludesIn = (codes: readonly string[]) =>
-    checkPrerequisites(checked.model, codes, checked.facts).findings.filter(
+    checkPrerequisites(checked.model, codes, checked.factsWith(codes)).findings.filter(
       ({ kind }) => kind === "excludes",
     );
   const broken = new Set(excludesIn(before).map(({ rule }) => rule));

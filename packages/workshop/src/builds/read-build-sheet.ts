@@ -8,6 +8,7 @@ import { measuredBaseline } from "../engineering/measured-baseline";
 import { givenFigures, storedAssumptions } from "../engineering/stored-assumptions";
 import type { Catalogue, CataloguePackage } from "./catalogue-rows";
 import { completionOf } from "./completion";
+import { type FactsWith, factsWith } from "./facts-with";
 import { capacityHeadline } from "./finding-words";
 import type { FixOffer } from "./fix-offer";
 import { inspectionStands } from "./inspection-limits";
@@ -105,12 +106,14 @@ export async function readCheckedBuild(
   const inspection = await readInspection(tx, row.vehicle, site.timeZone, today);
   const forecastVehicle = await readForecastVehicle(tx, row, site);
   const forecast = forecastOfItems(forecastVehicle, catalogue.items, new Set(chosen.map(({ code }) => code)));
+  const modelFacts = storedFacts.parse(row.vehicle.vehicleModel.facts);
+  const facts = factsOf({ ...row.vehicle, modelFacts }, site, {
+    inspectionStands: inspection?.stands ?? false,
+    crankTorqueNm: askedTorqueNm(forecast),
+  });
   const checked = checkBuild(catalogue, site, chosen, {
     modelCode: row.vehicle.vehicleModel.code,
-    facts: factsOf({ ...row.vehicle, modelFacts: storedFacts.parse(row.vehicle.vehicleModel.facts) }, site, {
-      inspectionStands: inspection?.stands ?? false,
-      crankTorqueNm: askedTorqueNm(forecast),
-    }),
+    factsWith: factsWith(facts, catalogue, forecastVehicle),
   });
   return {
     ...sheetHead(row),
@@ -147,18 +150,20 @@ export function checkBuild(
   catalogue: Catalogue,
   site: Site,
   chosen: readonly Chosen[],
-  vehicle: { readonly modelCode: string; readonly facts: CheckedBuild["facts"] },
+  { modelCode, factsWith }: { readonly modelCode: string; readonly factsWith: FactsWith },
 ): CheckedBuild {
   const codes = chosen.map(({ code }) => code);
-  const model = prerequisiteModel(catalogue, site, vehicle.modelCode, vehicle.facts);
+  const facts = factsWith(codes);
+  const model = prerequisiteModel(catalogue, site, modelCode, facts);
   return {
     catalogue,
     site,
     chosen,
     ledger: ledgerOf(catalogue, site, chosen),
     model,
-    facts: vehicle.facts,
-    barred: notFitting(catalogue, vehicle.modelCode).filter((code) => !codes.includes(code)),
+    facts,
+    factsWith,
+    barred: notFitting(catalogue, modelCode).filter((code) => !codes.includes(code)),
     uses: capacityUse(model, codes),
   };
 }

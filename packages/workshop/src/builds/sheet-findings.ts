@@ -3,14 +3,15 @@ import {
   capacityUse,
   checkPrerequisites,
   type Finding,
-  fixesFor,
   type Model,
 } from "@buildproof/prerequisites";
 import type { Site } from "../core/site";
 import type { Catalogue, CatalogueRule } from "./catalogue-rows";
+import type { FactsWith } from "./facts-with";
 import { chosenIn, findingHeadline, namedFacts, namedItems, nameOf, type Situation } from "./finding-words";
 import { bestOffers, type FixOffer, offerOfFix, offerOfRemoval } from "./fix-offer";
 import type { Chosen, Ledger } from "./ledger";
+import { soundFixes } from "./sound-fixes";
 import { asSystemCode, type SystemCode, systemForLink } from "./systems";
 
 /** Something missing, short or contradictory, as the build sheet shows it. */
@@ -37,6 +38,8 @@ export type CheckedBuild = {
   readonly ledger: Ledger;
   readonly model: Model;
   readonly facts: Readonly<Record<string, number | string>>;
+  /** The facts as they would be with other items: their torque is that of their own forecast. */
+  readonly factsWith: FactsWith;
   readonly barred: readonly string[];
   readonly uses: readonly CapacityUse[];
 };
@@ -64,8 +67,6 @@ export function sheetFindings(build: CheckedBuild): readonly SheetFinding[] {
   });
 }
 
-const FIXES_LOOKED_AT = 8;
-
 function fixesOf(
   build: CheckedBuild,
   finding: Finding,
@@ -77,10 +78,8 @@ function fixesOf(
     return [...new Set([...against, ...finding.items])].map((code) => offerOfRemoval(build, code));
   }
   const codes = build.chosen.map(({ code }) => code);
-  const options = { barred: build.barred, limit: FIXES_LOOKED_AT };
-  const fixes = fixesFor(build.model, codes, build.facts, finding, options);
   return bestOffers(
-    fixes.map((fix) => ({
+    soundFixes(build, codes, finding).map((fix) => ({
       ...offerOfFix(build, fix),
       headroomAfter: headroomWith(build, finding.rule, fix.add),
     })),

@@ -1,6 +1,6 @@
 import type { Transaction } from "@buildproof/database";
 import type { BuildForecast } from "../engineering/build-forecast";
-import { askedTorqueNm, forecastOfItems } from "../engineering/forecast-of-items";
+import { forecastOfItems } from "../engineering/forecast-of-items";
 import { readSelection } from "../quotes/stored-selection";
 import { capacitiesOf, checkBuild, readCheckedBuild, type SheetCapacity } from "./read-build-sheet";
 
@@ -25,9 +25,10 @@ export async function soldChain(tx: Transaction, sold: Sold, now: Date): Promise
   const items = readSelection(version.selection).items.filter(({ code }) => known.has(code));
   const codes = new Set(items.map(({ code }) => code));
   const forecast = forecastOfItems(forecastVehicle, catalogue.items, codes);
-  const facts = { ...checked.facts, crankTorqueNm: askedTorqueNm(forecast) };
+  const { modelCode } = vehicle;
+  const { factsWith } = checked;
   return {
-    capacities: capacitiesOf(checkBuild(catalogue, site, items, { modelCode: vehicle.modelCode, facts })),
+    capacities: capacitiesOf(checkBuild(catalogue, site, items, { modelCode, factsWith })),
     forecast,
   };
 }

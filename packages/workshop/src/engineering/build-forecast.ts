@@ -54,16 +54,10 @@ export type Forecasted = Told &
 
 /** What the build will make, assembled from its vehicle, its items and its assumptions. */
 export function buildForecast(build: ForecastBuild): BuildForecast {
-  const { model, chosen, bought, measured, designAmbientC, given } = build;
-  const change = powerChange(model, chosen, bought);
-  const baseline = powerBaseline(model, measured);
+  const { change, baseline, question, assumptions } = askedOf(build);
   const { source, sentence, sessionId } = baseline;
   const told: Told = { baseline: { source, sentence, sessionId } };
-  const split = splitAssumptions(given);
-  const assumptions = { ...change.assume, ...split.engine };
-  if (change.blower && change.fuel === "diesel")
-    return missing("a blower is forecast for spark ignition only");
-  const question = forecastQuestionOf(model, change, baseline, { hotDayC: designAmbientC, assumptions });
+  if (isBlownDiesel(change)) return missing("a blower is forecast for spark ignition only");
   if (!question) {
     return {
       ...told,
@@ -73,11 +67,47 @@ export function buildForecast(build: ForecastBuild): BuildForecast {
     };
   }
   try {
-    return { ...told, ...forecasted(question, change, given) };
+    return { ...told, ...forecasted(question, change, build.given) };
   } catch (error) {
     if (error instanceof ImpossibleInputError) return missing(error.message);
     throw error;
   }
+}
+
+type AskedOfGearbox = Forecasted["askedOfGearbox"];
+
+/** What of it gearbox and clutch would have to bear, alone and much sooner; null where nothing is forecast. */
+export function buildAsksOfGearbox(build: ForecastBuild): AskedOfGearbox | null {
+  const { change, question } = askedOf(build);
+  if (isBlownDiesel(change) || !question) return null;
+  try {
+    return askedOfGearbox(unheld(question));
+  } catch (error) {
+    if (error instanceof ImpossibleInputError) return null;
+    throw error;
+  }
+}
+
+function askedOf({ model, chosen, bought, measured, designAmbientC, given }: ForecastBuild) {
+  const change = powerChange(model, chosen, bought);
+  const baseline = powerBaseline(model, measured);
+  const assumptions = { ...change.assume, ...splitAssumptions(given).engine };
+  const question = forecastQuestionOf(model, change, baseline, { hotDayC: designAmbientC, assumptions });
+  return { change, baseline, assumptions, question };
+}
+
+function isBlownDiesel({ blower, fuel }: PowerChange): boolean {
+  return blower !== null && fuel === "diesel";
+}
+
+/** As if neither a controller nor the fuel held it. */
+function unheld(question: ForecastQuestion): Forecast {
+  return powerForecast({ ...question, torqueCaps: [], fuelSupply: null, hotDay: null });
+}
+
+function askedOfGearbox({ points }: Forecast): AskedOfGearbox {
+  const most = points.reduce((best, each) => (each.crankTorqueNm > best.crankTorqueNm ? each : best));
+  return { torqueNm: most.crankTorqueNm, speedRpm: most.speedRpm };
 }
 
 /** The one sentence of what cannot be forecast. */
@@ -91,11 +121,10 @@ function forecasted(
   given: GivenFigures,
 ): Omit<Forecasted, keyof Told> {
   const forecast = powerForecast(question);
-  const free = powerForecast({ ...question, torqueCaps: [], fuelSupply: null, hotDay: null });
+  const free = unheld(question);
   const assumptions = usedAssumptions({ question, change, given, engine: forecast.assumptions });
   const { hotDay } = forecast;
   if (!hotDay) throw new RangeError("A hot day was asked.");
-  const most = free.points.reduce((best, each) => (each.crankTorqueNm > best.crankTorqueNm ? each : best));
   return {
     kind: "forecast",
     change: forecast.kind,
@@ -105,7 +134,7 @@ function forecasted(
     ...boostOf(forecast),
     limits: limitRanges(forecast.points),
     gears: gearSentences(change, free),
-    askedOfGearbox: { torqueNm: most.crankTorqueNm, speedRpm: most.speedRpm },
+    askedOfGearbox: askedOfGearbox(free),
     fuel: fuelOfForecast(question, free, { ...forecast.assumptions, ...splitAssumptions(given).own }),
     assumptions,
   };

@@ -1,4 +1,4 @@
-import { type BuildForecast, buildForecast, missing } from "./build-forecast";
+import { type BuildForecast, buildAsksOfGearbox, buildForecast, missing } from "./build-forecast";
 import type { MeasuredBaseline } from "./power-baseline";
 import type { FuelBought } from "./power-change";
 import { itemFigures, modelFigures } from "./stored-figures";
@@ -22,6 +22,14 @@ export function forecastOfItems(
   items: readonly StoredItem[],
   codes: ReadonlySet<string>,
 ): BuildForecast {
+  const read = readBuild(
+    vehicle,
+    items.filter(({ code }) => codes.has(code)),
+  );
+  return "sentence" in read ? read : buildForecast(read);
+}
+
+function readBuild(vehicle: ForecastVehicle, items: readonly StoredItem[]) {
   const model = modelFigures.safeParse(vehicle.modelFigures);
   if (!model.success) {
     const at = String(model.error.issues[0]?.path[0] ?? "engine");
@@ -29,26 +37,25 @@ export function forecastOfItems(
   }
   const chosen = [];
   for (const { code, name, figures } of items) {
-    if (!codes.has(code)) continue;
     const parsed = itemFigures.safeParse(figures);
     if (!parsed.success)
       return missing(`the figures of ${name} in the catalogue cannot be read; the owner can mend them`);
     chosen.push({ code, name, figures: parsed.data });
   }
   const { fuelKind, fuelOctane, measured, designAmbientC, given } = vehicle;
-  return buildForecast({
-    model: model.data,
-    chosen,
-    bought: { fuelKind, fuelOctane },
-    measured,
-    designAmbientC,
-    given,
-  });
+  const bought = { fuelKind, fuelOctane };
+  return { model: model.data, chosen, bought, measured, designAmbientC, given };
 }
 
 /** The torque that the rules judge: what gearbox and clutch would have to bear if no controller held it; else 0. */
 export function askedTorqueNm(forecast: BuildForecast): number {
   return forecast.kind === "forecast" ? Math.round(forecast.askedOfGearbox.torqueNm) : 0;
+}
+
+/** The same for items that are only thought of, without the rest of their forecast. */
+export function askedTorqueWith(vehicle: ForecastVehicle, items: readonly StoredItem[]): number {
+  const read = readBuild(vehicle, items);
+  return "sentence" in read ? 0 : Math.round(buildAsksOfGearbox(read)?.torqueNm ?? 0);
 }
 
 const words: Readonly<Record<string, string>> = {

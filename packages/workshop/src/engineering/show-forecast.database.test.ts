@@ -67,31 +67,42 @@ describe("the forecast of a build", () => {
 });
 
 describe("the rules see the torque of the forecast", () => {
-  const e85 = [
-    "runs-on-e85",
-    "port-injection-kit",
-    "tank-pump-upgrade",
-    "fuel-content-sensor",
-    "charge-cooler-hot-kit",
-  ];
+  const hotKit = { set: [{ code: "charge-cooler-hot-kit", quantity: 1 }], remove: [] };
+  const show = (buildId: string) => trial.done("desk", showSheet, { buildId });
+  const buysE85 = (vehicleId: string) =>
+    trial.sql("update vehicle set fuel_kind = 'e85' where id = $1", [vehicleId]);
 
   test("a build whose engine would make more than the gearbox bears is found out, whatever holds it", async () => {
-    const { id } = await aBuild("long-grade-24", { fuelKind: "e85", fuelOctane: 98 });
-    const { revision } = await trial.done("desk", showSheet, { buildId: id });
-    await trial.done("desk", changeItems, {
-      buildId: id,
-      revision,
-      set: e85.map((code) => ({ code, quantity: 1 })),
-      remove: [],
-    });
-    const { findings, forecast } = await trial.done("desk", showSheet, { buildId: id });
+    const { id, vehicleId } = await aBuild("long-grade-24");
+    const { revision } = await show(id);
+    await trial.done("desk", changeItems, { buildId: id, revision, ...hotKit });
+    await buysE85(vehicleId);
+    const { findings, forecast } = await show(id);
     expect(forecast.kind === "forecast" && forecast.askedOfGearbox.torqueNm).toBeGreaterThan(780);
     expect(findings.map(({ rule }) => rule)).toContain("torque-limit-gearbox");
   });
 
+  test("a choice is judged by the torque that the engine would make with it, before it is made", async () => {
+    const { id, vehicleId } = await aBuild("long-grade-24");
+    const whyNot = async () =>
+      (await show(id)).systems
+        .flatMap(({ choices }) => choices)
+        .find(({ code }) => code === "charge-cooler-hot-kit")?.excludedBecause;
+    expect(await whyNot()).toBeNull();
+    await buysE85(vehicleId);
+    expect(await whyNot()).toMatch(/^More than 780 N·m at the crank/);
+    const { forecast, findings, completion, revision } = await show(id);
+    expect(forecast.kind === "forecast" && forecast.askedOfGearbox.torqueNm).toBeLessThan(781);
+    // The place is hot and asks for the kit, but what breaks another rule is no fix.
+    expect(findings.find(({ rule }) => rule === "hot-kit-for-hot-places")?.fixes).toEqual([]);
+    expect(completion?.offer.add.map(({ code }) => code) ?? []).not.toContain("charge-cooler-hot-kit");
+    const refusal = await trial.refused("desk", changeItems, { buildId: id, revision, ...hotKit });
+    expect(refusal.code).toBe("item-excluded");
+  });
+
   test("the package as it is sold stays within it", async () => {
     const { id } = await aBuild("long-grade-24");
-    const { findings } = await trial.done("desk", showSheet, { buildId: id });
+    const { findings } = await show(id);
     expect(findings.map(({ rule }) => rule)).not.toContain("torque-limit-gearbox");
   });
 });

@@ -7,6 +7,18 @@ export type {
   DynoLogRunSummary,
 } from "./dyno-log/dyno-log-row";
 export { type DynoLogOptions, readDynoLog } from "./dyno-log/read-dyno-log";
+export {
+  type EInvoice,
+  type EInvoiceKind,
+  type EInvoiceLine,
+  type EInvoiceParty,
+  type EInvoiceTax,
+  type EInvoiceTaxCategory,
+  eInvoiceKinds,
+} from "./e-invoice/e-invoice";
+export { eInvoiceProblems } from "./e-invoice/e-invoice-problems";
+export { eInvoiceXml } from "./e-invoice/e-invoice-xml";
+export { type SaudiInvoice, saudiInvoiceCode } from "./e-invoice/saudi-invoice-code";
 export { type AcceptedMediaType, acceptedMediaTypes, sniffFile } from "./file-type/sniff-file";
 export type { CurvePoint } from "./pdf/curve-figure";
 export { type DocumentFonts, documentFonts } from "./pdf/document-fonts";

@@ -8,6 +8,8 @@ import type { Figure } from "./types";
 type ItemChassis = {
   readonly masses?: {
     readonly frontAxleShare?: number;
+    /** The fact that says what the parts weigh that come off for it; without, nothing comes off. */
+    readonly replacesFact?: string;
     /** An upgrade of what the axles and the vehicle may carry; the combination stays as the maker plates it. */
     readonly gvmAddKg?: number;
     readonly frontRatingAddKg?: number;
@@ -49,10 +51,16 @@ const itemChassis: Readonly<Record<string, ItemChassis>> = {
   "clutch-800": at(0.8),
   "lower-final-drive": { driveline: { finalDrive: 4.556 } },
   // Two in front, two behind, and the spare behind the rear axle.
-  "tyres-33": { masses: { frontAxleShare: 0.34 }, tyre: { designation: "33x12.50R18LT 118N" } },
-  "tyres-tall-small-4wd": { masses: { frontAxleShare: 0.34 }, tyre: { designation: "235/75R15 105S" } },
+  "tyres-33": {
+    masses: { frontAxleShare: 0.34, replacesFact: "tyreSetKg" },
+    tyre: { designation: "33x12.50R18LT 118N" },
+  },
+  "tyres-tall-small-4wd": {
+    masses: { frontAxleShare: 0.34, replacesFact: "tyreSetKg" },
+    tyre: { designation: "235/75R15 105S" },
+  },
   "spare-carrier": at(-0.35),
-  "lift-50": at(0.5),
+  "lift-50": { masses: { frontAxleShare: 0.5, replacesFact: "liftKg" } },
   "front-springs": { masses: { frontAxleShare: 1, frontRatingAddKg: 60 } },
   "gvm-kit": { masses: { gvmAddKg: 250, frontRatingAddKg: 60, rearRatingAddKg: 250 } },
   "speedometer-recalibration": { tyre: { speedometerOverPct: 2 } },
@@ -74,6 +82,11 @@ export function chassisFiguresOf(itemId: string): { readonly [name: string]: Fig
     ...(tyre ? { tyre } : {}),
     ...(driveline ? { driveline } : {}),
   };
+}
+
+/** The fact with the mass of what an item takes the place of, if it takes any. */
+export function replacedBy(itemId: string): string | undefined {
+  return itemChassis[itemId]?.masses?.replacesFact;
 }
 
 /** How much of an item's mass the front axle carries; half where nothing is said. */

@@ -228,7 +228,7 @@ const calibration: readonly CatalogueItem[] = [
     cost: 0,
     sell: 240,
     returnable: false,
-    note: "About 15 kW less than on 98.",
+    note: "6 to 13 kW less than on 98, by pulley.",
   }),
   item(
     "ignition-calibration",

@@ -38,6 +38,9 @@ const ridgewold: VehicleModel = {
     /** 710 kg of payload less five people of 75 kg; the axle's with the same five (model-chassis.ts). */
     payloadSpareKg: 335,
     frontAxleSpareKg: 190,
+    /** Four tyres and the spare, without their rims, and what of them the front axle carries. */
+    tyreSetKg: 105,
+    tyreSetFrontKg: 36,
     /** Trailer held at road speed on a long grade at 43 °C. */
     towOnGradeKg: 2500,
     bonnetClearanceMm: 18,
@@ -53,7 +56,17 @@ const ridgewoldLift: VehicleModel = {
   body: "4WD wagon, raised 50 mm on 33-inch tyres",
   standardTyre: "33x12.50R18LT 118Q",
   kerbMassKg: 2703,
-  facts: { ...ridgewold.facts, payloadSpareKg: 272, frontAxleSpareKg: 166, liftMm: 50, tallTyres: 1 },
+  facts: {
+    ...ridgewold.facts,
+    payloadSpareKg: 272,
+    frontAxleSpareKg: 166,
+    tyreSetKg: 150,
+    tyreSetFrontKg: 51,
+    liftMm: 50,
+    liftKg: 18,
+    liftFrontKg: 9,
+    tallTyres: 1,
+  },
 };
 
 const vale: VehicleModel = {
@@ -109,7 +122,7 @@ const orrismere: VehicleModel = {
     lowPressureFuelLPerH: 240,
     injectionWindowMs: 16,
     /** Static rating of the standard clutch. */
-    clutchStaticNm: 700,
+    clutchStaticNm: 660,
     gearboxTorqueNm: 640,
     chargeTempLimitC: 70,
     beltDriveKw: 30,
@@ -145,6 +158,8 @@ const bramlet: VehicleModel = {
     alternatorSpareA: 24,
     payloadSpareKg: 70,
     frontAxleSpareKg: 90,
+    tyreSetKg: 58,
+    tyreSetFrontKg: 20,
     towOnGradeKg: 1000,
     hubAdaptors: 4,
   },

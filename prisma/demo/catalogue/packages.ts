@@ -38,10 +38,11 @@ const boostExclusions = [
   "Seized or broken fasteners beyond one hour.",
   "Removal of any emission control: we do not do it.",
 ];
-const boostCautions = [
+/** What a hot day takes is what the forecast of the package has for it. */
+const boostCautions = (hotDayShare: string) => [
   "Not for road use until the certificate is attached and the authority's conditions are met.",
   "A dealer software update overwrites the calibration: tell them first, and us after.",
-  "On a 43 °C day expect about a tenth less power and stay off full load while towing uphill.",
+  `On a 43 °C day expect about ${hotDayShare} less power and stay off full load while towing uphill.`,
   "Tell your insurer before you drive it.",
 ];
 
@@ -68,7 +69,7 @@ export const packages: readonly CataloguePackage[] = [
     promise: { at: "hubs", lowKw: 309, highKw: 326, referenceCondition, remedy },
     assumptions: boostAssumptions,
     exclusions: boostExclusions,
-    cautions: boostCautions,
+    cautions: boostCautions("a tenth"),
   },
   {
     id: "long-grade-24",
@@ -87,10 +88,10 @@ export const packages: readonly CataloguePackage[] = [
       "plugs-two-step",
       "gearbox-calibration",
     ],
-    promise: { at: "hubs", lowKw: 350, highKw: 390, referenceCondition, remedy },
+    promise: { at: "hubs", lowKw: 325, highKw: 375, referenceCondition, remedy },
     assumptions: boostAssumptions,
     exclusions: boostExclusions,
-    cautions: boostCautions,
+    cautions: boostCautions("a seventh"),
   },
   {
     id: "tow-ready",

@@ -1,6 +1,6 @@
 import type { Model, Rule } from "@buildproof/prerequisites";
 import { catalogue } from "./catalogue";
-import type { CatalogueRule, ModelId } from "./types";
+import type { Amount, CapacityRule, CatalogueRule, ModelId } from "./types";
 
 /**
  * The catalogue as one vehicle model sees it, in the words of the public calculation `prerequisites-check`.
@@ -35,8 +35,15 @@ export function factsOf(modelId: ModelId): Readonly<Record<string, number>> {
 
 function withBase(rule: CatalogueRule, facts: Readonly<Record<string, number>>): Rule {
   if (rule.kind !== "capacity") return rule;
-  const { id, kind, quantity, supply, demand, reservePct, because } = rule;
+  const { id, kind, quantity, reservePct, because } = rule;
+  const onVehicle = (amounts: CapacityRule["supply"]) =>
+    Object.fromEntries(Object.entries(amounts).map(([item, amount]) => [item, amountOn(facts, amount)]));
+  const [supply, demand] = [onVehicle(rule.supply), onVehicle(rule.demand)];
   return { id, kind, quantity, base: facts[rule.baseFact] ?? 0, supply, demand, reservePct, because };
+}
+
+function amountOn(facts: Readonly<Record<string, number>>, amount: Amount): number {
+  return typeof amount === "number" ? amount : amount.whole - (facts[amount.lessFact] ?? 0);
 }
 
 /** Hours are listed in tenths; adding them as tenths keeps 2.4 + 0.7 at 3.1. */

@@ -1,9 +1,9 @@
 import { everyModel, ridgewolds } from "./item";
-import { frontAxleShareOf } from "./item-chassis";
+import { frontAxleShareOf, replacedBy } from "./item-chassis";
 import { chassisItems } from "./items-chassis";
 import { engineItems } from "./items-engine";
 import { capacity } from "./rule";
-import type { CatalogueRule, ModelId } from "./types";
+import type { Amount, CatalogueRule, ModelId } from "./types";
 
 /*
  * What is asked against what can be given. Demands of the blowers agree with the mass balance of a boosted
@@ -13,15 +13,26 @@ const boosted: readonly ModelId[] = [...ridgewolds, "orrismere-gt44"];
 
 const heavyItems = [...engineItems, ...chassisItems].filter(({ massKg }) => massKg > 0);
 
+/** Of a part that takes the place of a standard one only the difference counts. */
+function inPlaceOf(fact: string | undefined, amount: number): Amount {
+  return fact === undefined ? amount : { whole: amount, lessFact: fact };
+}
+
 /** Everything that weighs something, the load on the ball included. */
-const massesKg = Object.fromEntries(heavyItems.map(({ id, massKg }) => [id, massKg]));
+const massesKg = Object.fromEntries(
+  heavyItems.map(({ id, massKg }) => [id, inPlaceOf(replacedBy(id), massKg)]),
+);
+
+/** What the front axle carries of that which comes off, by the fact of its mass. */
+const frontFact: Readonly<Record<string, string>> = { tyreSetKg: "tyreSetFrontKg", liftKg: "liftFrontKg" };
 
 /** What of it the front axle carries. What lifts the front is left out: a trailer is not always behind. */
 const frontAxleKg = Object.fromEntries(
   heavyItems
     .filter(({ kind }) => kind !== "duty")
     .map(({ id, massKg }) => [id, Math.round(massKg * frontAxleShareOf(id))] as const)
-    .filter(([, kg]) => kg > 0),
+    .filter(([, kg]) => kg > 0)
+    .map(([id, kg]) => [id, inPlaceOf(frontFact[replacedBy(id) ?? ""], kg)] as const),
 );
 
 export const capacityRules: readonly CatalogueRule[] = [
@@ -54,7 +65,7 @@ export const capacityRules: readonly CatalogueRule[] = [
     baseFact: "lowPressureFuelLPerH",
     reservePct: 20,
     safety: true,
-    supply: { "tank-pump-upgrade": 110 },
+    supply: { "tank-pump-upgrade": { whole: 385, lessFact: "lowPressureFuelLPerH" } },
     demand: {
       "blower-24-92": 196,
       "blower-19-88": 158,
@@ -93,7 +104,7 @@ export const capacityRules: readonly CatalogueRule[] = [
     baseFact: "gearboxTorqueNm",
     reservePct: 0,
     supply: { "gearbox-calibration": 40 },
-    demand: { "blower-24-92": 720, "blower-19-88": 610, "blower-19-80": 650, "tow-calibration-diesel": 560 },
+    demand: { "blower-24-92": 730, "blower-19-88": 645, "blower-19-80": 695, "tow-calibration-diesel": 535 },
     because: "The engine makes more torque than the gearbox is rated for without its calibration.",
   }),
   capacity({
@@ -104,8 +115,8 @@ export const capacityRules: readonly CatalogueRule[] = [
     link: "clutch",
     baseFact: "clutchStaticNm",
     reservePct: 25,
-    supply: { "clutch-800": 100 },
-    demand: { "blower-19-gt44": 590 },
+    supply: { "clutch-800": { whole: 800, lessFact: "clutchStaticNm" } },
+    demand: { "blower-19-gt44": 555 },
     because: "A clutch holds when its static rating is a quarter above the engine's peak torque.",
   }),
   capacity({
@@ -118,7 +129,7 @@ export const capacityRules: readonly CatalogueRule[] = [
     reservePct: 0,
     safety: true,
     supply: { "charge-cooler-hot-kit": 16 },
-    demand: { "blower-24-92": 62, "blower-19-88": 50, "blower-19-80": 55, "blower-19-gt44": 53 },
+    demand: { "blower-24-92": 64, "blower-19-88": 55, "blower-19-80": 60, "blower-19-gt44": 62 },
     because: "Past its stop line the charge takes the spark away and then knocks.",
   }),
   capacity({

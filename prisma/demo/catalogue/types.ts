@@ -193,6 +193,9 @@ export interface ExcludesRule extends RuleHead {
   readonly then: Condition;
 }
 
+/** Plain, or that of a whole part in place of a standard one, which the vehicle has a fact for. */
+export type Amount = number | { readonly whole: number; readonly lessFact: string };
+
 export interface CapacityRule extends RuleHead {
   readonly kind: "capacity";
   /** In words, without the unit. */
@@ -201,8 +204,8 @@ export interface CapacityRule extends RuleHead {
   readonly link: ChainLink;
   /** The fact of the model (or of this very vehicle) that the base is read from. */
   readonly baseFact: string;
-  readonly supply: Readonly<Record<string, number>>;
-  readonly demand: Readonly<Record<string, number>>;
+  readonly supply: Readonly<Record<string, Amount>>;
+  readonly demand: Readonly<Record<string, Amount>>;
   readonly reservePct: number;
 }
 

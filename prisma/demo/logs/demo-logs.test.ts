@@ -58,7 +58,7 @@ describe("the shipped logs", () => {
     expect(Math.abs(peakNm(baseline) - 499)).toBeLessThan(3);
     expect(peakKw(proof)).toBeGreaterThan(360);
     expect(peakKw(proof)).toBeLessThan(372);
-    expect(verdict({ lowKw: 350, highKw: 390 }, proof)).toMatchObject({
+    expect(verdict({ lowKw: 325, highKw: 375 }, proof)).toMatchObject({
       outcome: "kept",
       repeatability: { repeatable: true },
     });

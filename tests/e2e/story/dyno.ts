@@ -41,7 +41,7 @@ export async function operatorMeasuresTheBaseline(operator: Page, story: DynoSto
 export async function operatorProvesThePromise(operator: Page, story: DynoStory): Promise<void> {
   await openJobDyno(operator, story);
   await importLog(operator, shippedLogs.proof);
-  await expect(operator.getByText(/^Kept: 366 kW measured, 350 kW to 390 kW promised\.$/)).toBeVisible();
+  await expect(operator.getByText(/^Kept: 366 kW measured, 325 kW to 375 kW promised\.$/)).toBeVisible();
   await operator.getByRole("button", { name: "Release this verdict" }).click();
   await expect(operator.getByText(/^Released by /)).toBeVisible();
   await expect(operator.getByRole("link", { name: "Certificate as PDF" })).toBeVisible();

@@ -1,5 +1,6 @@
 import type { Condition, GroupPick } from "@buildproof/prerequisites";
 import type { MinorUnits } from "@buildproof/units";
+import type { CapacityAmount } from "./capacity-amount";
 import type { SystemCode } from "./systems";
 
 /** What the workshop sells and knows, as the build sheet works with it. */
@@ -85,8 +86,8 @@ export type CatalogueRule = {
       readonly unit: string;
       readonly link: string;
       readonly baseFact: string;
-      readonly supply: Readonly<Record<string, number>>;
-      readonly demand: Readonly<Record<string, number>>;
+      readonly supply: Readonly<Record<string, CapacityAmount>>;
+      readonly demand: Readonly<Record<string, CapacityAmount>>;
       readonly reservePct: number;
     }
 );

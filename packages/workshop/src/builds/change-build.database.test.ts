@@ -25,7 +25,7 @@ describe("starting a build", () => {
   test("from a package fills its items", async () => {
     const { id } = await start({ packageCode: "long-grade-24" });
     const { chosen, package: chosenPackage, findings } = await sheet(id);
-    expect(chosenPackage?.promise).toMatchObject({ lowKw: 350, highKw: 390, at: "hubs" });
+    expect(chosenPackage?.promise).toMatchObject({ lowKw: 325, highKw: 375, at: "hubs" });
     expect(chosen.map(({ code }) => code)).toEqual(
       expect.arrayContaining(["blower-24-92", "hp-pump-upgrade", "charge-cooler"]),
     );

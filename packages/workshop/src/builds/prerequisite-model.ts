@@ -1,5 +1,6 @@
 import type { Model, Rule } from "@buildproof/prerequisites";
 import type { Site } from "../core/site";
+import { amountOn } from "./capacity-amount";
 import type { Catalogue, CatalogueRule } from "./catalogue-rows";
 import { ledgerOf } from "./ledger";
 
@@ -48,6 +49,17 @@ export function asRule(rule: CatalogueRule, facts: Readonly<Record<string, numbe
     const { kind, when, then } = rule;
     return when ? { id, because, kind, when, then } : { id, because, kind, then };
   }
-  const { kind, quantity, supply, demand, reservePct } = rule;
-  return { id, because, kind, quantity, supply, demand, reservePct, base: facts[rule.baseFact] ?? 0 };
+  const { kind, quantity, reservePct } = rule;
+  const onVehicle = (amounts: typeof rule.supply) =>
+    Object.fromEntries(Object.entries(amounts).map(([code, amount]) => [code, amountOn(facts, amount)]));
+  return {
+    id,
+    because,
+    kind,
+    quantity,
+    supply: onVehicle(rule.supply),
+    demand: onVehicle(rule.demand),
+    reservePct,
+    base: facts[rule.baseFact] ?? 0,
+  };
 }

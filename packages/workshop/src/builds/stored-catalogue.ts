@@ -1,5 +1,6 @@
 import type { Condition } from "@buildproof/prerequisites";
 import { z } from "zod";
+import type { CapacityAmount } from "./capacity-amount";
 
 /** How rules and packages lie in the database's JSON columns. */
 export const storedCondition: z.ZodType<Condition> = z.lazy(() =>
@@ -13,7 +14,10 @@ export const storedCondition: z.ZodType<Condition> = z.lazy(() =>
 );
 
 /** Item code → amount in the rule's unit. */
-export const storedAmounts = z.record(z.string(), z.number());
+export const storedAmounts: z.ZodType<Record<string, CapacityAmount>> = z.record(
+  z.string(),
+  z.union([z.number(), z.strictObject({ whole: z.number(), lessFact: z.string() })]),
+);
 
 export const storedFacts = z.record(z.string(), z.number());
 

@@ -1,6 +1,6 @@
 import type { BuildSheet } from "../builds/read-build-sheet";
 import { accelerationSheet } from "./acceleration-sheet";
-import { type ChassisBuild, tyresOf } from "./chassis-build";
+import { type ChassisBuild, type ChassisItem, tyresOf } from "./chassis-build";
 import { type Chassis, chassisOf } from "./chassis-of";
 import { missing, readStored, together, workedOut } from "./part";
 import { roadPower } from "./road-power";
@@ -13,7 +13,10 @@ import {
   storedTyre,
 } from "./stored-chassis";
 
-type Sheet = Pick<BuildSheet, "vehicle" | "catalogue" | "chosen" | "forecast" | "forecastVehicle">;
+type Sheet = Pick<
+  BuildSheet,
+  "vehicle" | "catalogue" | "chosen" | "checked" | "forecast" | "forecastVehicle"
+>;
 
 /** What the build of a sheet does to the vehicle under it. */
 export function chassisOfSheet(sheet: Sheet): Chassis {
@@ -33,13 +36,11 @@ export function chassisOfSheet(sheet: Sheet): Chassis {
   };
 }
 
-function buildOf({ vehicle, catalogue, chosen, forecastVehicle }: Sheet): ChassisBuild {
+function buildOf({ vehicle, catalogue, chosen, checked, forecastVehicle }: Sheet): ChassisBuild {
   const { modelFigures: figures, modelName: name } = forecastVehicle;
   const items = chosen.flatMap(({ code, quantity }) => {
     const item = catalogue.items.find((each) => each.code === code);
-    return item
-      ? [{ ...item, massKg: quantity * item.massKg, chassis: storedItem.safeParse(item.figures) }]
-      : [];
+    return item ? [{ ...item, quantity, chassis: storedItem.safeParse(item.figures) }] : [];
   });
   const unread = items.find(({ chassis }) => !chassis.success);
   return {
@@ -56,13 +57,29 @@ function buildOf({ vehicle, catalogue, chosen, forecastVehicle }: Sheet): Chassi
     items: items.map((item) => ({
       code: item.code,
       name: item.name,
-      massKg: item.massKg,
-      chassis: item.chassis.success ? item.chassis.data : {},
+      ...addedBy(item, checked.facts),
     })),
     trailerGtmKg: vehicle.trailerGtmKg,
     alreadyFitted: vehicle.alreadyFitted,
   };
 }
+
+/** A part that takes the place of a standard one adds only what it weighs more. */
+function addedBy(
+  { massKg, quantity, chassis }: Readable,
+  facts: Sheet["checked"]["facts"],
+): Pick<ChassisItem, "massKg" | "chassis"> {
+  const figures = chassis.success ? chassis.data : {};
+  const replaced = figures.masses?.replacesFact;
+  const leavesKg = replaced === undefined ? 0 : Number(facts[replaced] ?? 0);
+  return { massKg: quantity * massKg - leavesKg, chassis: figures };
+}
+
+type Readable = {
+  readonly massKg: number;
+  readonly quantity: number;
+  readonly chassis: ReturnType<typeof storedItem.safeParse>;
+};
 
 function groupOf(figures: unknown, name: string): unknown {
   if (typeof figures !== "object" || figures === null) return undefined;

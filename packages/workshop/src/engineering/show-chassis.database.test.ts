@@ -102,6 +102,31 @@ describe("on a standard Ridgewold 5.7", () => {
     expect(assumptions.join(" ")).toContain("no baseline of its own");
   });
 
+  test("a part in place of a standard one adds only what it weighs more, and nothing where it stands already", async () => {
+    const added = async (modelCode: string, vin: string) => {
+      const id = await aBuild({ modelCode, vin });
+      await choose(id, "tyres-33", "lift-50");
+      const { masses } = await read(id);
+      const { capacities } = await trial.done("desk", showSheet, { buildId: id });
+      const uses = ["payload", "front-axle"].map(
+        (rule) => capacities.find((each) => each.rule === rule)?.demand,
+      );
+      return [
+        masses.missing === null && masses.value.added.map(({ id: code, massKg }) => [code, massKg]),
+        uses,
+      ];
+    };
+    // Five tyres of 30 kg for five of 21 kg, and the lift.
+    expect(await added("ridgewold-57", "7A9JBTEST10090001")).toEqual([
+      [
+        ["tyres-33", 45],
+        ["lift-50", 18],
+      ],
+      [63, 24],
+    ]);
+    expect(await added("ridgewold-57-lift", "7A9JBTEST10090002")).toEqual([[], [0, 0]]);
+  });
+
   test("twice of an item weighs twice", async () => {
     const id = await aBuild({ vin: "5GZCZ43D13S812715" });
     const { revision } = await trial.done("desk", showSheet, { buildId: id });

@@ -53,6 +53,8 @@ export const storedItem = z.object({
     .object({
       /** How much of its mass the front axle carries; above 1 ahead of it, below 0 behind the rear one. */
       frontAxleShare: share,
+      /** What it takes the place of, by the fact of the vehicle that says what that weighs. */
+      replacesFact: z.string(),
       gvmAddKg: z.number().min(0),
       frontRatingAddKg: z.number().min(0),
       rearRatingAddKg: z.number().min(0),

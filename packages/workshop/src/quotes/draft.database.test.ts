@@ -37,7 +37,7 @@ describe("a draft from a build", () => {
     const { quoteId } = await newDraft(trial);
     const { shown: version } = await shown(quoteId);
     expect(version.deposit.dueMinor).toBeGreaterThanOrEqual(1_130_000);
-    expect(version.promise).toMatchObject({ lowKw: 350, highKw: 390, at: "hubs" });
+    expect(version.promise).toMatchObject({ lowKw: 325, highKw: 375, at: "hubs" });
     expect(version.cautions.join(" ")).toContain("Not for road use");
     expect(version.assumptions.length).toBeGreaterThan(2);
   });

@@ -43,8 +43,8 @@ describe("the quote on paper", () => {
     for (const words of [
       "Blower kit 2.4 L/rev",
       shown.site.taxNumber,
-      "350",
-      "390",
+      "325",
+      "375",
       "Not for road use",
       "GST",
     ])

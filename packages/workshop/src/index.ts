@@ -8,6 +8,7 @@ export type { FixOffer } from "./builds/fix-offer";
 export { inspectionLimits } from "./builds/inspection-limits";
 export type { Ledger } from "./builds/ledger";
 export { listBuilds } from "./builds/list-builds";
+export { listOfferedPackages, type OfferedItem, type OfferedPackage } from "./builds/offered-packages";
 export type { SheetCapacity, SheetInspection } from "./builds/read-build-sheet";
 export { recordInspection } from "./builds/record-inspection";
 export type { SheetFinding } from "./builds/sheet-findings";

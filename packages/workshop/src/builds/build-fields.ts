@@ -12,6 +12,9 @@ export const wantedBy = z.iso.date("Enter the date as year-month-day, or leave i
 
 export const itemCode = z.string().min(1, "Choose an item.").max(80);
 
+/** What was picked among the choices and options of a package. */
+export const picked = z.array(itemCode).max(100, "A package offers fewer than 100 items.").default([]);
+
 export const quantity = z
   .number("Enter the quantity as a whole number.")
   .int("Enter the quantity as a whole number.")

@@ -1,6 +1,12 @@
 import { refusals } from "../core/result";
 import { staleSentence } from "../core/revision";
 
+const pickWords = {
+  "at-most-one": "one at most",
+  "exactly-one": "one",
+  "at-least-one": "one or more",
+} as const;
+
 /** What is refused about builds, in words. */
 export const refuseBuild = refusals({
   "build-not-found": () => "There is no such build in this workshop. Find it from the list of builds.",
@@ -8,6 +14,10 @@ export const refuseBuild = refusals({
   "package-unknown": () => "There is no such package. Choose one from the list.",
   "package-does-not-fit": (d: { package: string; model: string }) =>
     `${d.package} is not made for the ${d.model}. Choose a package that is, or none.`,
+  "package-choice-open": (d: { choice: string; pick: "at-most-one" | "exactly-one" | "at-least-one" }) =>
+    `${d.choice}: choose ${pickWords[d.pick]} of what the package offers.`,
+  "package-choice-unknown": (d: { package: string; item: string }) =>
+    `${d.package} does not offer ${d.item} for this vehicle. Choose among what it offers, and add the rest on the build sheet.`,
   "wanted-by-past": (d: { today: string }) =>
     `The date it is wanted by has passed. Choose a day after ${d.today}, or leave it empty.`,
   "item-unknown": (d: { code: string }) =>

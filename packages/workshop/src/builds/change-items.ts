@@ -2,7 +2,7 @@ import { z } from "zod";
 import { ok, type Result } from "../core/result";
 import { revision } from "../core/revision";
 import { command, type PersonWork } from "../core/use-case";
-import { itemCode, quantity } from "./build-fields";
+import { itemCode, picked, quantity } from "./build-fields";
 import { refuseBuild } from "./build-refusals";
 import { excludedBecause, rivalsOf } from "./exclusion";
 import type { Chosen } from "./ledger";
@@ -52,11 +52,12 @@ export const choosePackage = command({
     buildId: z.uuid("Open the build again."),
     revision,
     packageCode: z.string().max(80).nullable(),
+    picked,
   }),
-  async run(work, { buildId, revision: seen, packageCode }) {
+  async run(work, { buildId, revision: seen, packageCode, picked }) {
     const sheet = await readCheckedBuild(work.tx, buildId, work.now);
     if (!sheet) return refuseBuild("build-not-found");
-    const selection = packageSelection(sheet.catalogue, packageCode, sheet.vehicle);
+    const selection = packageSelection(sheet.catalogue, packageCode, sheet.vehicle, picked);
     if (!selection.ok) return selection;
     const added = selection.value.filter((code) => !sheet.chosen.some((chosen) => chosen.code === code));
     return store(

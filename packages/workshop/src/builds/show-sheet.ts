@@ -7,6 +7,7 @@ import { refuseBuild } from "./build-refusals";
 import type { CatalogueItem } from "./catalogue-rows";
 import { excludedBecause, rivalsOf } from "./exclusion";
 import { itemByCode, ledgerOf, priceWithTax } from "./ledger";
+import { offeredPackages } from "./offered-packages";
 import { notFitting } from "./prerequisite-model";
 import { type BuildSheet, readBuildSheet } from "./read-build-sheet";
 import { systems } from "./systems";
@@ -37,9 +38,7 @@ function shown(sheet: BuildSheet) {
     chassis: chassisOfSheet(sheet),
     site: { name: site.name, timeZone: site.timeZone, currency: site.currency },
     systems: systemsOf(sheet),
-    packages: catalogue.packages
-      .filter(({ models }) => models.length === 0 || models.includes(sheet.vehicle.modelCode))
-      .map(({ code, name, outcome }) => ({ code, name, outcome })),
+    packages: offeredPackages(catalogue, site, sheet.vehicle.modelCode),
   };
 }
 

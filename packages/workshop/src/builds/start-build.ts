@@ -6,7 +6,7 @@ import { ok } from "../core/result";
 import { readSite } from "../core/site";
 import { dateInZone, storedDate } from "../core/site-date";
 import { command } from "../core/use-case";
-import { goal, wantedBy } from "./build-fields";
+import { goal, picked, wantedBy } from "./build-fields";
 import { refuseBuild } from "./build-refusals";
 import { packageSelection } from "./package-selection";
 import { readCatalogue } from "./read-catalogue";
@@ -21,6 +21,7 @@ export const startBuild = command({
     goal,
     wantedBy,
     packageCode: z.string().max(80).nullable(),
+    picked,
   }),
   async run({ tx, workshopId, now, audit }, input) {
     const vehicle = await tx.vehicle.findUnique({
@@ -35,7 +36,7 @@ export const startBuild = command({
 
     const catalogue = await readCatalogue(tx);
     const { code: modelCode, name: modelName } = vehicle.vehicleModel;
-    const selection = packageSelection(catalogue, input.packageCode, { modelCode, modelName });
+    const selection = packageSelection(catalogue, input.packageCode, { modelCode, modelName }, input.picked);
     if (!selection.ok) return selection;
 
     const id = newId();

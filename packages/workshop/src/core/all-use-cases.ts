@@ -4,6 +4,7 @@ import { revokeApiToken } from "../api/revoke-api-token";
 import { changeItems, choosePackage } from "../builds/change-items";
 import { editGoal } from "../builds/edit-goal";
 import { listBuilds } from "../builds/list-builds";
+import { listOfferedPackages } from "../builds/offered-packages";
 import { recordInspection } from "../builds/record-inspection";
 import { showSheet } from "../builds/show-sheet";
 import { startBuild } from "../builds/start-build";
@@ -158,6 +159,7 @@ export const allUseCases = [
   choosePackage,
   editGoal,
   listBuilds,
+  listOfferedPackages,
   recordInspection,
   showSheet,
   startBuild,

@@ -43,23 +43,13 @@ export const showVehicle = query({
   },
 });
 
-/** The models that the workshop builds, and the packages made for each. */
+/** The models that the workshop builds. */
 export const listModels = query({
   name: "customers.list-models",
   permission: "customers:read",
   input: z.strictObject({}),
   async run({ tx }) {
     const models = await tx.vehicleModel.findMany({ orderBy: { name: "asc" } });
-    const packages = await tx.package.findMany({ orderBy: { position: "asc" } });
-    return ok({
-      models: models.map(({ code, name, engine }) => ({
-        code,
-        name,
-        engine,
-        packages: packages
-          .filter((each) => each.models.length === 0 || each.models.includes(code))
-          .map((each) => ({ code: each.code, name: each.name, outcome: each.outcome })),
-      })),
-    });
+    return ok({ models: models.map(({ code, name, engine }) => ({ code, name, engine })) });
   },
 });

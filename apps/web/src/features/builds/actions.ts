@@ -16,6 +16,7 @@ import type { FormState } from "@/design/forms/form-state";
 import { isTicked, numberOf, orNull, textOf } from "@/server/form-entries";
 import { requestContext } from "@/server/request-context";
 import { runForm } from "@/server/run-form";
+import { pickedOfForm } from "./picked-of-form";
 import type { SheetChange } from "./sheet-change";
 
 /** One step of the build sheet. The fresh sheet comes back with the answer. */
@@ -27,7 +28,12 @@ export async function changeSheetAction(
   const context = await requestContext();
   const result =
     change.kind === "package"
-      ? await perform(context, choosePackage, { buildId, revision, packageCode: change.packageCode })
+      ? await perform(context, choosePackage, {
+          buildId,
+          revision,
+          packageCode: change.packageCode,
+          picked: [...change.picked],
+        })
       : await perform(context, changeItems, {
           buildId,
           revision,
@@ -62,6 +68,7 @@ export async function startBuildAction(_previous: FormState, form: FormData): Pr
       goal: textOf(form, "goal"),
       wantedBy: orNull(form, "wantedBy", textOf),
       packageCode: packageCode === "" || packageCode === "none" ? null : packageCode,
+      picked: pickedOfForm(form),
     },
     form,
   );

@@ -8,7 +8,7 @@ export type SheetChange =
       readonly remove: readonly string[];
       readonly packageCode?: string | null;
     }
-  | { readonly kind: "package"; readonly packageCode: string | null };
+  | { readonly kind: "package"; readonly packageCode: string | null; readonly picked: readonly string[] };
 
 export function adding(codes: readonly string[]): SheetChange {
   return { kind: "items", set: codes.map((code) => ({ code, quantity: 1 })), remove: [] };

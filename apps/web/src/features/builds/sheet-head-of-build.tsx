@@ -1,7 +1,8 @@
 "use client";
 
-import type { ShownSheet } from "@buildproof/workshop";
+import type { OfferedPackage, ShownSheet } from "@buildproof/workshop";
 import Link from "next/link";
+import { useState } from "react";
 import { Button, ButtonLink } from "@/design/button";
 import { momentText } from "@/design/moment-text";
 import { Select } from "@/design/select";
@@ -9,6 +10,8 @@ import { SheetHead } from "@/design/sheet";
 import { fuelText, kilometres } from "../customers/vehicle-words";
 import { dateText } from "./build-words";
 import { EditGoal } from "./edit-goal";
+import { PackageChoiceDialog } from "./package-choice-dialog";
+import { asksAnything } from "./picked-of-form";
 import { QuoteThis } from "./quote-this";
 import { useSheet } from "./use-sheet";
 
@@ -61,6 +64,13 @@ function SavedWords({ at, timeZone }: { readonly at: Date; readonly timeZone: st
 
 function SheetTools({ sheet }: { readonly sheet: ShownSheet }) {
   const { change, undo, redo, undoWords, redoWords } = useSheet();
+  const [asking, setAsking] = useState<OfferedPackage | null>(null);
+  const take = (chosen: OfferedPackage | null, picked: readonly string[]) =>
+    change(chosen ? `Package ${chosen.name} chosen` : "Package left", {
+      kind: "package",
+      packageCode: chosen?.code ?? null,
+      picked,
+    });
   return (
     <div className="no-print flex flex-wrap items-end justify-between gap-4">
       <div className="w-full max-w-sm">
@@ -72,12 +82,19 @@ function SheetTools({ sheet }: { readonly sheet: ShownSheet }) {
             ...sheet.packages.map(({ code, name, outcome }) => ({ id: code, label: name, note: outcome })),
           ]}
           onChange={(code) => {
-            const chosen = sheet.packages.find((each) => each.code === code);
+            const chosen = sheet.packages.find((each) => each.code === code) ?? null;
             if ((chosen?.code ?? null) === sheet.packageCode) return;
-            change(chosen ? `Package ${chosen.name} chosen` : "Package left", {
-              kind: "package",
-              packageCode: chosen?.code ?? null,
-            });
+            if (chosen && asksAnything(chosen)) setAsking(chosen);
+            else take(chosen, []);
+          }}
+        />
+        <PackageChoiceDialog
+          offered={asking}
+          currency={sheet.site.currency}
+          onClose={() => setAsking(null)}
+          onTaken={(picked) => {
+            setAsking(null);
+            take(asking, picked);
           }}
         />
       </div>

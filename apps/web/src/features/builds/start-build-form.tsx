@@ -1,18 +1,20 @@
+import type { OfferedPackage } from "@buildproof/workshop";
 import { DateField } from "@/design/date-field";
 import { ActionForm } from "@/design/forms/action-form";
 import { SubmitButton } from "@/design/forms/submit-button";
-import { Select } from "@/design/select";
 import { Section } from "@/design/sheet";
 import { TextField } from "@/design/text-field";
 import { startBuildAction } from "./actions";
+import { PackageSelect } from "./package-select";
 
 interface StartBuildFormProps {
   readonly vehicleId: string;
-  readonly packages: readonly { readonly code: string; readonly name: string; readonly outcome: string }[];
+  readonly packages: readonly OfferedPackage[];
+  readonly currency: string;
 }
 
 /** Begins a build for a vehicle. */
-export function StartBuildForm({ vehicleId, packages }: StartBuildFormProps) {
+export function StartBuildForm({ vehicleId, packages, currency }: StartBuildFormProps) {
   return (
     <Section title="Start a build">
       <ActionForm action={startBuildAction} label="Start a build">
@@ -24,18 +26,8 @@ export function StartBuildForm({ vehicleId, packages }: StartBuildFormProps) {
           placeholder="tow 3.0 t, more pull in the middle"
           isRequired
         />
-        <div className="form-row">
-          <DateField name="wantedBy" label="Wanted by" help="Leave empty when nobody waits for a day." />
-          <Select
-            name="packageCode"
-            label="Begin with"
-            defaultValue="none"
-            options={[
-              { id: "none", label: "Nothing chosen" },
-              ...packages.map(({ code, name, outcome }) => ({ id: code, label: name, note: outcome })),
-            ]}
-          />
-        </div>
+        <DateField name="wantedBy" label="Wanted by" help="Leave empty when nobody waits for a day." />
+        <PackageSelect packages={packages} currency={currency} />
         <div className="form-actions">
           <SubmitButton pendingLabel="Starting">Start the build</SubmitButton>
         </div>

@@ -1,4 +1,12 @@
-import { jobStatusWords, listModels, mayDo, showVehicle, type ValueOf, whoAmI } from "@buildproof/workshop";
+import {
+  jobStatusWords,
+  listModels,
+  listOfferedPackages,
+  mayDo,
+  showVehicle,
+  type ValueOf,
+  whoAmI,
+} from "@buildproof/workshop";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Checkbox } from "@/design/checkbox";
@@ -28,6 +36,8 @@ export default async function VehiclePage(props: { readonly params: Promise<{ id
   if (!me.ok) return <Refused refusal={me.refusal} />;
   const models = await load(listModels, {});
   if (!models.ok) return <Refused refusal={models.refusal} />;
+  const offered = await load(listOfferedPackages, { vehicleId });
+  if (!offered.ok) return <Refused refusal={offered.refusal} />;
   const vehicle = loaded.value;
   const mayWrite = mayDo("customers:write", me.value.roles);
   return (
@@ -51,7 +61,8 @@ export default async function VehiclePage(props: { readonly params: Promise<{ id
           {mayWrite && (
             <StartBuildForm
               vehicleId={vehicle.id}
-              packages={models.value.models.find(({ code }) => code === vehicle.model.code)?.packages ?? []}
+              packages={offered.value.packages}
+              currency={offered.value.currency}
             />
           )}
           <History vehicle={vehicle} />

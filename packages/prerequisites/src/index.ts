@@ -2,11 +2,10 @@ export { capacityUse } from "./check/capacity-use";
 export type { CapacityUse, Contribution } from "./check/capacity-use-figures";
 export { checkPrerequisites } from "./check/check-prerequisites";
 export type { CheckResult, Finding } from "./check/finding";
-export {
-  type Completion,
-  type CompletionQuestion,
-  completePrerequisites,
-} from "./complete/complete-prerequisites";
+export { type Completion, completePrerequisites } from "./complete/complete-prerequisites";
+export type { CompletionQuestion } from "./complete/completion-question";
+export type { Obstacle } from "./explain/obstacle";
+export { type ChoiceQuestion, obstacles } from "./explain/obstacles";
 export type { Fix } from "./fix/fix";
 export { type FixOptions, fixAll, fixesFor } from "./fix/fixes-for";
 export type {

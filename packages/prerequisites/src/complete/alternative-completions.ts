@@ -1,5 +1,6 @@
 import { decimalToNumber } from "@buildproof/units";
-import { type Completion, type CompletionQuestion, completePrerequisites } from "./complete-prerequisites";
+import { type Completion, completePrerequisites } from "./complete-prerequisites";
+import type { CompletionQuestion } from "./completion-question";
 import { asDecimal, type Measure, measuresOf, totalOf } from "./measures";
 import type { Search } from "./search-program";
 

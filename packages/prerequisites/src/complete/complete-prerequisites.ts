@@ -1,26 +1,14 @@
 import { decimalToNumber } from "@buildproof/units";
-import { checkChoice } from "../model/check-ids";
-import { type Facts, type Model, NO_FACTS } from "../model/model";
-import { prepare } from "../model/prepare";
-import { situation, withItems } from "../model/situation";
+import { withItems } from "../model/situation";
 import { type Because, becauseOf } from "./because";
 import { bestAddition } from "./best-addition";
 import { type Clash, clashIn } from "./clash";
-import { encode } from "./encode";
-import { asDecimal, type Measure, measuresOf, totalOf } from "./measures";
-import { idsOf, type Problem } from "./problem";
+import type { CompletionQuestion } from "./completion-question";
+import { asDecimal, totalOf } from "./measures";
+import { idsOf, type Problem, problemOf } from "./problem";
 import { propagate } from "./propagate";
 import { residue } from "./residue";
 import type { Search } from "./search-program";
-
-export type CompletionQuestion = {
-  readonly model: Model;
-  readonly chosen?: readonly string[] | undefined;
-  readonly barred?: readonly string[] | undefined;
-  readonly facts?: Facts | undefined;
-  /** Default price. */
-  readonly minimise?: Measure | undefined;
-};
 
 export type Completion = {
   readonly status: "optimal" | "impossible" | "time-limit";
@@ -72,22 +60,6 @@ export async function completePrerequisites(
     bound: bound === null ? null : figure(bound),
     because: becauseOf(problem.ready, selected, ids),
     clash: NO_CLASH,
-  };
-}
-
-function problemOf({ model, chosen = [], barred = [], facts = NO_FACTS }: CompletionQuestion): Problem {
-  const ready = prepare(model);
-  checkChoice(ready.itemIds, chosen, barred);
-  const places = new Map(model.items.map(({ id }, index) => [id, index + 1]));
-  const literals = (ids: readonly string[]): readonly number[] =>
-    ids.flatMap((id) => places.get(id) ?? []).sort((a, b) => a - b);
-  return {
-    ready,
-    bare: situation([], facts),
-    encoding: encode(model, facts),
-    measures: measuresOf(model.items),
-    chosen: literals(chosen),
-    barred: literals(barred).map((literal) => -literal),
   };
 }
 

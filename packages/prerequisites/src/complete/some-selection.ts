@@ -1,6 +1,7 @@
+import type { Conflict } from "./conflict";
 import type { Encoding, Literal } from "./encoding";
 import type { Problem } from "./problem";
-import { type Conflict, propagate } from "./propagate";
+import { propagate } from "./propagate";
 import { residue } from "./residue";
 import { searchPart } from "./search-part";
 import type { Search } from "./search-program";

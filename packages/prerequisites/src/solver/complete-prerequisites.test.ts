@@ -1,28 +1,16 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { checkPrerequisites } from "../check/check-prerequisites";
-import { type CompletionQuestion, completePrerequisites } from "../complete/complete-prerequisites";
+import { completePrerequisites } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 import { bruteForce } from "../testing/brute-force";
+import { onlyOf } from "../testing/only-of";
 import { randomQuestion } from "../testing/random-model";
 import { clingoSearch } from "./clingo-search";
 
 const RUNS = 2_000;
 
 const complete = (question: CompletionQuestion) => completePrerequisites(question, clingoSearch(60_000));
-
-/** The question with only those chosen, groups and rules. */
-function onlyOf(question: CompletionQuestion, ids: ReadonlySet<string>): CompletionQuestion {
-  const { items, groups = [], rules = [] } = question.model;
-  return {
-    ...question,
-    model: {
-      items,
-      groups: groups.filter(({ id }) => ids.has(id)),
-      rules: rules.filter(({ id }) => ids.has(id)),
-    },
-    chosen: question.chosen?.filter((id) => ids.has(id)),
-  };
-}
 
 test("the completion is the one that looking at every selection finds", { timeout: 60_000 }, async () => {
   let impossible = 0;

@@ -1,7 +1,8 @@
 // biome-ignore-all lint/suspicious/noThenProperty: `then` is the rule model's own word and nothing awaits a rule.
 import { expect, test } from "vitest";
 import { alternativeCompletions } from "../complete/alternative-completions";
-import { type CompletionQuestion, completePrerequisites } from "../complete/complete-prerequisites";
+import { completePrerequisites } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 import type { Rule } from "../model/model";
 import { clingoSearch } from "./clingo-search";
 

@@ -2,7 +2,8 @@
 import { restart } from "clingo-wasm";
 import { expect, test } from "vitest";
 import { checkPrerequisites } from "../check/check-prerequisites";
-import { type CompletionQuestion, completePrerequisites } from "../complete/complete-prerequisites";
+import { completePrerequisites } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 import { clingoSearch } from "./clingo-search";
 
 /** A covering problem too large to be proven in the time the tests give it, with answers easily found. */

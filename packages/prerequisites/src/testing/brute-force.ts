@@ -1,5 +1,5 @@
 import { checkPrerequisites } from "../check/check-prerequisites";
-import type { CompletionQuestion } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 
 /** The best completion of a small question by looking at every selection; null when there is none. */
 export function bruteForce(question: CompletionQuestion): readonly string[] | null {

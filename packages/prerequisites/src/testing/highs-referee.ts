@@ -1,5 +1,5 @@
 import loadHighs from "highs";
-import type { CompletionQuestion } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 import { LinearRows } from "./linear-rows";
 
 /** Verdict of an independent solver: the least total of the asked measure, or null when there is none. */

@@ -1,6 +1,6 @@
 // biome-ignore-all lint/suspicious/noThenProperty: `then` is the rule model's own word and nothing awaits a rule.
 import { checkPrerequisites } from "../check/check-prerequisites";
-import type { CompletionQuestion } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 import type { CapacityRule, Condition, Group, Item, Rule } from "../model/model";
 
 export type InstanceSize = {

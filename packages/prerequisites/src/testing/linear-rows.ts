@@ -1,4 +1,4 @@
-import type { CompletionQuestion } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 import type { Condition, Group, Rule } from "../model/model";
 
 type Term = readonly [name: string, weight: number];

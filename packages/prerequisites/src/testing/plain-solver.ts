@@ -1,6 +1,6 @@
 /// <reference path="../solver/clingo-wasm.d.ts" />
 import { restart, run } from "clingo-wasm";
-import type { CompletionQuestion } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 import { encode } from "../complete/encode";
 import { measuresOf } from "../complete/measures";
 import { partProgram } from "../complete/part-program";

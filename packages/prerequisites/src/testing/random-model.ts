@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { CompletionQuestion } from "../complete/complete-prerequisites";
+import type { CompletionQuestion } from "../complete/completion-question";
 import type { Condition, Model } from "../model/model";
 
 /** Small questions of every kind of rule, with ties, cycles, negative bases and unknown facts. */

@@ -20,3 +20,15 @@ export type {
   NeedsRule,
   Rule,
 } from "./model/model";
+export type {
+  BuildCount,
+  CatalogueProof,
+  CatalogueToProve,
+  LimitProof,
+  PackageToProve,
+  ProofFinding,
+  VehiclesToProve,
+} from "./proofs/catalogue-proof";
+export type { FactRange, FactRanges } from "./proofs/fact-range";
+export { countSentence, findingSentence, limitSentence, type ProofWords } from "./proofs/proof-sentence";
+export { type ProofLimits, proveCatalogue } from "./proofs/prove-catalogue";

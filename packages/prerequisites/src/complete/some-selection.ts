@@ -18,7 +18,7 @@ export type Selection =
 
 /** Some selection in which the members hold, barred items left out. */
 export async function someSelection(
-  problem: Problem,
+  problem: Pick<Problem, "encoding" | "measures" | "barred">,
   members: readonly Member[],
   search: Search,
 ): Promise<Selection> {

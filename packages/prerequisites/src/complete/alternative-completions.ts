@@ -1,41 +1,49 @@
-import { decimalToNumber } from "@buildproof/units";
+import { type AddedFigures, addedFigures } from "./added-figures";
 import { type Completion, completePrerequisites } from "./complete-prerequisites";
 import type { CompletionQuestion } from "./completion-question";
-import { asDecimal, type Measure, measuresOf, totalOf } from "./measures";
+import type { Measure } from "./measures";
 import type { Search } from "./search-program";
 
-export type Alternative = {
+export type Alternative = AddedFigures & {
   /** The measures that this completion is the best in. */
   readonly bestFor: readonly Measure[];
   readonly completion: Completion;
-  readonly price: number;
-  readonly hours: number;
-  readonly leadDays: number;
 };
+
+const MEASURES = ["price", "hours", "leadDays"] as const;
 
 /**
  * The cheapest completion, the one with the least workshop time and the soonest, each once. Each is the
  * best in one measure and, where that is equal, in the others in turn: so none of them is worse than
- * another in all three. Empty when nothing completes the choice, or nothing was found in time.
+ * another in all three, and the same question has the same answer. Each measure has a third of the time;
+ * one that is not proven in it says so in its completion's status. Empty when nothing completes the choice,
+ * or nothing was found in time.
+ *
+ * @throws ImpossibleInputError for an unknown or doubled id, or an item chosen and barred at once.
  */
 export async function alternativeCompletions(
   question: Omit<CompletionQuestion, "minimise">,
   search: Search,
 ): Promise<readonly Alternative[]> {
-  const { items } = question.model;
-  const places = new Map(items.map(({ id }, index) => [id, index]));
-  const measures = measuresOf(items);
   const alternatives = new Map<string, Alternative>();
-  for (const minimise of ["price", "hours", "leadDays"] as const) {
-    const completion = await completePrerequisites({ ...question, minimise }, search);
+  for (const [at, minimise] of MEASURES.entries()) {
+    const part = 1 / (MEASURES.length - at);
+    const timed: Search = (program, share = 1) => search(program, share * part);
+    const completion = await completePrerequisites({ ...question, minimise }, timed);
+    if (completion.status === "impossible") return [];
     if (completion.total === null) continue;
-    const added = completion.add.flatMap((id) => places.get(id) ?? []);
-    const figure = (measure: Measure): number =>
-      decimalToNumber(asDecimal(measures, measure, totalOf(measures, measure, added)));
     const key = JSON.stringify(completion.add);
     const bestFor = [...(alternatives.get(key)?.bestFor ?? []), minimise];
-    const figures = { price: figure("price"), hours: figure("hours"), leadDays: figure("leadDays") };
+    const figures = addedFigures(question.model.items, completion.add);
     alternatives.set(key, { bestFor, completion, ...figures });
   }
-  return [...alternatives.values()];
+  const found = [...alternatives.values()];
+  return found.filter((one) => !found.some((other) => isWorse(one, other)));
+}
+
+/** Where the time was up: what was found for one measure may be beaten in all of them by what another found. */
+function isWorse(one: AddedFigures, other: AddedFigures): boolean {
+  return (
+    MEASURES.every((each) => one[each] >= other[each]) && MEASURES.some((each) => one[each] > other[each])
+  );
 }

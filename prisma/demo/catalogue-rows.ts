@@ -1,4 +1,5 @@
 import { catalogue } from "./catalogue/catalogue";
+import { componentOf } from "./catalogue/item-component";
 import type { Condition, ProcedureStep, VehicleModel } from "./catalogue/types";
 import type { DemoWorkshop } from "./demo-workshop";
 
@@ -67,6 +68,7 @@ function addItems(workshop: DemoWorkshop): Map<string, string> {
       name: item.name,
       system: item.system,
       kind: item.kind,
+      component: componentOf(item),
       maker: item.maker,
       note: [`Part ${item.code}.`, item.note ?? ""].join(" ").trim(),
       priceMinor: item.priceCents,

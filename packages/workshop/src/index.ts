@@ -16,7 +16,17 @@ export { type SheetChoice, type ShownSheet, showSheet } from "./builds/show-shee
 export { startBuild } from "./builds/start-build";
 export { versionChain } from "./builds/version-chain";
 export { changePart } from "./catalogue/change-part";
+export type { ChangeInWords } from "./catalogue/change-words";
+export { editPart } from "./catalogue/edit-part";
+export { discardVersion, renameVersion } from "./catalogue/edit-version";
+export { goBack } from "./catalogue/go-back";
+export { type CatalogueLine, listCatalogue } from "./catalogue/list-catalogue";
+export { listVersions } from "./catalogue/list-versions";
+export { type ContentOf, type PartKind, partKinds } from "./catalogue/part-content";
 export { publishVersion } from "./catalogue/publish-version";
+export { keepChange, undoChange } from "./catalogue/settle-change";
+export { showPart } from "./catalogue/show-part";
+export { showVersion } from "./catalogue/show-version";
 export { startVersion } from "./catalogue/start-version";
 export { type Actor, type Role, roles } from "./core/actor";
 export { allUseCases } from "./core/all-use-cases";

@@ -1,5 +1,6 @@
 import type { CapacityUse, Condition, Finding } from "@buildproof/prerequisites";
 import type { Catalogue, CatalogueRule } from "./catalogue-rows";
+import { factWords } from "./fact-words";
 import { linkName } from "./systems";
 
 /** What is known when a finding is put into words. */
@@ -96,21 +97,6 @@ function holds(condition: Condition, situation: Situation): boolean {
   if ("all" in condition) return condition.all.every((part) => holds(part, situation));
   if ("any" in condition) return condition.any.some((part) => holds(part, situation));
   return !holds(condition.not, situation);
-}
-
-/** Facts in words; one that is not here is shown by its name. */
-function factWords(fact: string, atLeast: number): string {
-  const words: Readonly<Record<string, string>> = {
-    fuelOctaneRon: `petrol ${atLeast} recorded as the fuel the owner buys`,
-    inspectionPassed: "a passed pre-build inspection that still stands",
-    liftMm: `a lift of ${atLeast} mm on the vehicle`,
-    bonnetClearanceMm: `${atLeast} mm of bonnet clearance`,
-    hubAdaptors: `${atLeast} hub adaptors of this stud pattern`,
-    provenTwoWheelMode: "a two-wheel dyno mode proven for this model",
-    dieselFilterFitted: "the diesel filter, fitted and working",
-    exhaustRecirculationFitted: "the exhaust recirculation, fitted and working",
-  };
-  return words[fact] ?? `${fact} of at least ${atLeast}`;
 }
 
 function listed(words: readonly string[], joiner: "and" | "or"): string {

@@ -6,6 +6,7 @@ import { newId } from "../core/new-id";
 import { ok, type Result } from "../core/result";
 import { revision } from "../core/revision";
 import { command, type PersonWork } from "../core/use-case";
+import { figureFaults } from "./components/figure-faults";
 import { type ContentOf, type PartChange, type PartKind, partContent } from "./part-content";
 import { readCatalogueState } from "./read-catalogue-state";
 import { readVersion } from "./read-version";
@@ -53,6 +54,11 @@ export const changePart = command({
     const drafted = open.value.changes.find(({ part, code }) => part === input.part && code === input.code);
     if (input.isNew && (now ?? drafted?.after)) return refuseCatalogue("code-taken", { code: input.code });
     if (!input.isNew && !now && !drafted) return refuseCatalogue("part-unknown", { code: input.code });
+    if (input.part === "item" && input.after) {
+      const { component, figures } = input.after as ContentOf<"item">; // Its part was just compared.
+      const points = figureFaults(component, figures).map(({ sentence }) => sentence);
+      if (points.length > 0) return refuseCatalogue("figures-wrong", { points });
+    }
     if (isDeepStrictEqual(now, input.after) && !drafted) return refuseCatalogue("part-unchanged");
     return writeChange(work, input.versionId, input.revision, {
       part: input.part,

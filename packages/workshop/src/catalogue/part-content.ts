@@ -151,7 +151,16 @@ export type PartChange = {
   };
 }[PartKind];
 
-export const partKinds = Object.keys(partContent) as readonly PartKind[]; // The keys of a literal.
+export const partKinds = [
+  "item",
+  "group",
+  "rule",
+  "package",
+  "operation",
+  "access",
+] as const satisfies readonly PartKind[];
+
+export const partKind = z.enum(partKinds);
 
 /** What a changed part is called: a rule by its reason. */
 export function nameOfChange({ code, before, after }: PartChange): string {

@@ -1,4 +1,3 @@
-import { isDeepStrictEqual } from "node:util";
 import type { Transaction } from "@buildproof/database";
 import { z } from "zod";
 import { nextNumber } from "../core/next-number";
@@ -9,6 +8,7 @@ import { applyChange } from "./apply-change";
 import { withChanges } from "./catalogue-state";
 import { openDraft } from "./change-part";
 import { dangling } from "./dangling";
+import { overtakenChanges } from "./overtaken";
 import { nameOfChange } from "./part-content";
 import { readCatalogueState } from "./read-catalogue-state";
 import type { StoredVersion } from "./read-version";
@@ -45,9 +45,7 @@ export async function publish(
 ): Promise<Result<{ readonly number: number }>> {
   if (version.changes.length === 0) return refuseCatalogue("nothing-changed");
   const state = await readCatalogueState(tx);
-  const overtaken = version.changes.filter(
-    ({ part, code, before }) => !isDeepStrictEqual(state.parts[part].get(code) ?? null, before),
-  );
+  const overtaken = overtakenChanges(state, version.changes);
   if (overtaken.length > 0) return refuseCatalogue("overtaken", { points: overtaken.map(nameOfChange) });
   const models = new Set(
     (await tx.vehicleModel.findMany({ select: { code: true } })).map(({ code }) => code),

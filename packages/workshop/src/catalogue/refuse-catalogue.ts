@@ -9,6 +9,10 @@ export const refuseCatalogue = refusals({
     `Version ${d.number} is published and stays as it was. Start a new draft instead.`,
   "part-unchanged": () => "Nothing differs from the catalogue as it is. Change something, or leave the page.",
   "part-unknown": (d: { code: string }) => `The catalogue has no ${d.code}. Look for it in the list again.`,
+  "part-not-found": (d: { code: string }) => `The catalogue has no ${d.code}. Look for it in the list again.`,
+  "figures-wrong": (d: { points: readonly string[] }) => d.points.join(" "),
+  "nothing-to-undo": (d: { number: number }) =>
+    `Nothing differs from the catalogue of version ${d.number}. There is nothing to go back from.`,
   "code-taken": (d: { code: string }) => `The code ${d.code} is in use already. Choose another one.`,
   "change-not-found": () => "This draft does not change that any more. Look at the draft again.",
   "nothing-changed": () => "This draft changes nothing yet. Change something first, then publish it.",

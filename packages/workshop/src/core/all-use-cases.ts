@@ -10,7 +10,15 @@ import { showSheet } from "../builds/show-sheet";
 import { startBuild } from "../builds/start-build";
 import { versionChain } from "../builds/version-chain";
 import { changePart } from "../catalogue/change-part";
+import { editPart } from "../catalogue/edit-part";
+import { discardVersion, renameVersion } from "../catalogue/edit-version";
+import { goBack } from "../catalogue/go-back";
+import { listCatalogue } from "../catalogue/list-catalogue";
+import { listVersions } from "../catalogue/list-versions";
 import { publishVersion } from "../catalogue/publish-version";
+import { keepChange, undoChange } from "../catalogue/settle-change";
+import { showPart } from "../catalogue/show-part";
+import { showVersion } from "../catalogue/show-version";
 import { startVersion } from "../catalogue/start-version";
 import { customersToChoose } from "../customers/choose-customer";
 import { listCustomers } from "../customers/list-customers";
@@ -165,7 +173,17 @@ export const allUseCases = [
   startBuild,
   versionChain,
   changePart,
+  editPart,
+  discardVersion,
+  renameVersion,
+  goBack,
+  listCatalogue,
+  listVersions,
   publishVersion,
+  keepChange,
+  undoChange,
+  showPart,
+  showVersion,
   startVersion,
   customersToChoose,
   listCustomers,

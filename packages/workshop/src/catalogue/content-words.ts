@@ -1,0 +1,137 @@
+import { type CurrencyCode, formatMoney, minorUnits } from "@buildproof/units";
+import { asSystemCode, linkName, systems } from "../builds/systems";
+import type { CatalogueNames } from "./catalogue-names";
+import { findComponent } from "./components/components";
+import { typedFigures } from "./components/typed-figures";
+import { listed } from "./listed";
+import type { ContentOf, PartKind } from "./part-content";
+import { ruleSentence } from "./rule-sentence";
+
+/** One thing that is said about a part: what it is called, and what it is, both in words. */
+export type Said = { readonly label: string; readonly words: string };
+
+export type WordsFor = {
+  readonly names: CatalogueNames;
+  readonly currency: CurrencyCode;
+  /** What the workshop pays is for those who may see margins. */
+  readonly showsCost: boolean;
+};
+
+/** A part of the catalogue as a list of what is said about it, in a fixed order; what is empty is left out. */
+export function contentWords<Part extends PartKind>(
+  part: Part,
+  content: ContentOf<Part>,
+  on: WordsFor,
+): readonly Said[] {
+  const words = wordsOf[part] as (content: ContentOf<Part>, on: WordsFor) => readonly Said[]; // One entry per part.
+  return words(content, on).filter((said) => said.words !== "");
+}
+
+type Words = { readonly [Part in PartKind]: (content: ContentOf<Part>, on: WordsFor) => readonly Said[] };
+
+const say = (label: string, words: string): Said => ({ label, words });
+const yes = (isSo: boolean) => (isSo ? "yes" : "");
+const some = (count: number, unit: string) => (count === 0 ? "" : `${count} ${unit}`);
+
+export const pickWords = {
+  "at-most-one": "at most one",
+  "exactly-one": "exactly one",
+  "at-least-one": "at least one",
+} as const;
+
+const wordsOf: Words = {
+  item: (item, on) => itemWords(item, on),
+  group: ({ name, pick, items }, { names }) => [
+    say("Name", name),
+    say("Of these", pickWords[pick]),
+    say("Items", items.map(names.item).join("; ")),
+  ],
+  rule: (rule, { names }) => [
+    say("Rule", ruleSentence(rule, names)),
+    say("Why", rule.because),
+    say("Source", rule.source),
+    say("Safety", rule.safety ? "never overridden" : "a manager may override it"),
+    say("Vehicles", rule.models.length === 0 ? "all" : listed(rule.models.map(names.model), "and")),
+    ...(rule.kind === "capacity" ? capacityWords(rule, names) : []),
+  ],
+  package: (bundle, { names }) => [
+    say("Name", bundle.name),
+    say("Outcome", bundle.outcome),
+    say("Vehicles", bundle.models.map(names.model).join("; ")),
+    say("Always in it", bundle.items.map(names.item).join("; ")),
+    ...bundle.choices.map(({ name, pick, items }) =>
+      say(`Choice “${name}”`, `${pickWords[pick]} of ${items.map(names.item).join("; ")}`),
+    ),
+    say("May be added", bundle.options.map(names.item).join("; ")),
+    say("Promise", bundle.promise ? promiseWords(bundle.promise) : ""),
+    say("Assumes", bundle.assumptions.join(" ")),
+    say("Does not include", bundle.exclusions.join(" ")),
+    say("Cautions", bundle.cautions.join(" ")),
+  ],
+  operation: ({ name, hours, rate, access, place, skill, stage }, { names }) => [
+    say("Name", name),
+    say("Own work", `${Number(hours)} h`),
+    say("Rate", rate),
+    say("Access work", access.map(names.access).join("; ")),
+    say("Where", place),
+    say("Skill", skill),
+    say("Stage", stage),
+  ],
+  access: ({ name, hours, rate, needs }, { names }) => [
+    say("Name", name),
+    say("Hours", `${Number(hours)} h`),
+    say("Rate", rate),
+    say("After", needs.map(names.access).join("; ")),
+  ],
+};
+
+function itemWords(item: ContentOf<"item">, { names, currency, showsCost }: WordsFor): readonly Said[] {
+  const money = (minor: number) => formatMoney(minorUnits(minor), currency);
+  const component = findComponent(item.component);
+  const typed = component ? typedFigures(component, item.figures) : {};
+  const system = systems.find(({ code }) => code === asSystemCode(item.system));
+  return [
+    say("Name", item.name),
+    say("System", system?.name ?? item.system),
+    say("Kind", item.kind),
+    say("What it is", component && component.code !== "" ? component.name : item.component),
+    say("Price without tax", money(item.priceMinor)),
+    ...(showsCost ? [say("Cost", money(item.costMinor))] : []),
+    say("Maker", item.maker),
+    say("Supplier", item.supplier),
+    say("Lead time", some(item.leadDays, "days")),
+    say("Mass", some(item.massKg, "kg")),
+    say("Warranty", some(item.warrantyMonths, "months")),
+    say("Serial number recorded", yes(item.serialised)),
+    say("Fitted once only", yes(item.oneUse)),
+    say("Can be returned", item.returnable ? "yes" : "no"),
+    ...(component?.fields ?? []).map(({ path, label, unit }) =>
+      say(label, `${typed[path] ?? ""} ${typed[path] ? unit : ""}`.trim()),
+    ),
+    say("Fits", item.fits.length === 0 ? "all vehicles" : item.fits.map(names.model).join("; ")),
+    say("Work that comes with it", item.operations.map(names.operation).join("; ")),
+    say("Note", item.note),
+  ];
+}
+
+function capacityWords(
+  rule: Extract<ContentOf<"rule">, { readonly kind: "capacity" }>,
+  names: CatalogueNames,
+): readonly Said[] {
+  const amounts = (of: Readonly<Record<string, number>>) =>
+    Object.entries(of)
+      .map(([code, amount]) => `${names.item(code)} ${amount} ${rule.unit}`)
+      .join("; ");
+  return [
+    say("Link of the chain", linkName(rule.link)),
+    say("The vehicle gives", rule.baseFact),
+    say("Supplied by", amounts(rule.supply)),
+    say("Asked by", amounts(rule.demand)),
+    say("Kept in reserve", some(rule.reservePct, "%")),
+  ];
+}
+
+function promiseWords(promise: NonNullable<ContentOf<"package">["promise"]>): string {
+  const { lowKw, highKw, referenceCondition, remedy } = promise;
+  return `${lowKw} to ${highKw} kW at the hubs, ${referenceCondition}; ${remedy}`;
+}

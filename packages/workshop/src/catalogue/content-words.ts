@@ -1,5 +1,6 @@
 import { type CurrencyCode, formatMoney, minorUnits } from "@buildproof/units";
 import { asSystemCode, linkName, systems } from "../builds/systems";
+import { amountWords } from "./amount-words";
 import type { CatalogueNames } from "./catalogue-names";
 import { findComponent } from "./components/components";
 import { typedFigures } from "./components/typed-figures";
@@ -118,9 +119,9 @@ function capacityWords(
   rule: Extract<ContentOf<"rule">, { readonly kind: "capacity" }>,
   names: CatalogueNames,
 ): readonly Said[] {
-  const amounts = (of: Readonly<Record<string, number>>) =>
+  const amounts = (of: typeof rule.supply) =>
     Object.entries(of)
-      .map(([code, amount]) => `${names.item(code)} ${amount} ${rule.unit}`)
+      .map(([code, amount]) => `${names.item(code)} ${amountWords(amount, rule.unit)}`)
       .join("; ");
   return [
     say("Link of the chain", linkName(rule.link)),

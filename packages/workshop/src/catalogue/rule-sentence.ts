@@ -1,6 +1,7 @@
 import type { Condition } from "@buildproof/prerequisites";
 import { factWords, lackingFactWords } from "../builds/fact-words";
 import { linkName } from "../builds/systems";
+import { amountWords } from "./amount-words";
 import type { CatalogueNames } from "./catalogue-names";
 import { listed } from "./listed";
 import type { ContentOf } from "./part-content";
@@ -65,7 +66,7 @@ function capacitySentence(rule: Capacity, names: Names): string {
   const { link, quantity, unit, supply, demand, reservePct } = rule;
   const asked = amounts(demand, unit, names);
   const given = amounts(supply, unit, names);
-  const reserve = reservePct > 0 ? `, with ${figure(reservePct)} % kept in reserve` : "";
+  const reserve = reservePct > 0 ? `, with ${amountWords(reservePct, "%")} kept in reserve` : "";
   return [
     `${linkName(link)}, ${quantity}: what is asked`,
     asked ? ` (${asked})` : "",
@@ -75,15 +76,11 @@ function capacitySentence(rule: Capacity, names: Names): string {
   ].join("");
 }
 
-function amounts(of: Readonly<Record<string, number>>, unit: string, names: Names): string {
+function amounts(of: Capacity["supply"], unit: string, names: Names): string {
   const known = Object.entries(of);
   const named = known
     .slice(0, known.length > MOST_NAMED ? MOST_NAMED - 1 : MOST_NAMED)
-    .map(([code, amount]) => `“${names.item(code)}” ${figure(amount)} ${unit}`.trim());
+    .map(([code, amount]) => `“${names.item(code)}” ${amountWords(amount, unit)}`);
   const more = known.length - named.length;
   return listed(more > 0 ? [...named, `${more} more`] : named, "and");
-}
-
-function figure(amount: number): string {
-  return new Intl.NumberFormat("en-AU", { maximumFractionDigits: 3 }).format(amount);
 }

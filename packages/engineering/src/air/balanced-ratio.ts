@@ -12,6 +12,8 @@ const HIGHEST_RATIO = 100;
 /** Leakage goes with the root of ratio − 1: in that root everything is smooth, down to where the bypass opens. */
 const ratioOf = (root: number) => LOWEST_RATIO + root ** 2;
 const HIGHEST_ROOT = Math.sqrt(HIGHEST_RATIO - LOWEST_RATIO);
+/** Nearly every balance lies below this one, and a narrow bracket is closed sooner. */
+const USUAL_ROOT = Math.sqrt(2.5 - LOWEST_RATIO);
 /** The answers are wanted to 1e-9; the slope of temperature and power over ratio stays below 1,000. */
 const TOLERANCE = 1e-13;
 
@@ -38,7 +40,9 @@ export function balancedRatio(
     return manifoldKPa - airPressure(delivery.at(ratio) / flowPerDensity, manifoldK);
   };
   if (excess(LOWEST_RATIO) >= 0) return null;
-  const root = rootInBracket((at) => excess(ratioOf(at)), { low: 0, high: HIGHEST_ROOT }, TOLERANCE);
+  const excessAt = (at: number) => excess(ratioOf(at));
+  const highest = excessAt(USUAL_ROOT) > 0 ? USUAL_ROOT : HIGHEST_ROOT;
+  const root = rootInBracket(excessAt, { low: 0, high: highest }, TOLERANCE);
   if (root.found) return ratioOf(root.at);
   const { low, high } = root.bracket;
   throw new ImpossibleInputError(

@@ -2,12 +2,14 @@ import { checkedBlowerPoint } from "../air/blower";
 import type { BlowerPoint, BlowerQuestion } from "../air/blower-question";
 import { airDensity, engineAirFlow, KELVIN_AT_0_C } from "../air/dry-air";
 import { fuelForAir } from "../fuel/fuel-demand";
+import { type Fuel, fuelProperties } from "../fuel/fuel-properties";
 import { checkedFuelSupply, type FuelLimit } from "../fuel/fuel-supply";
 import { interpolate } from "../question/interpolate";
 import { valueAtSpeed } from "../question/speed-curve";
+import { capAt } from "./cap-at";
 import { torqueOf } from "./crank-torque";
 import type { ForecastAssumptions } from "./forecast-assumptions";
-import type { ForecastQuestion } from "./forecast-question";
+import type { ForecastQuestion, TorqueCap } from "./forecast-question";
 import { sparkRetard } from "./spark-retard";
 
 /** Everything about one speed that does not depend on how far the uncertain figures are off. */
@@ -18,9 +20,11 @@ export type BoostedState = {
   /** Boosted air over the baseline's own air. */
   readonly airRatio: number;
   readonly retardDeg: number;
-  readonly lambda: number;
+  /** Torque of the same air over the baseline's, by its mixture and by the heat of its fuel. */
+  readonly burnRatio: number;
   readonly fuelDemandKgPerH: number;
   readonly fuelLimit: FuelLimit | null;
+  readonly cap: TorqueCap | null;
   readonly frictionNm: number;
   readonly blowerNm: number;
   readonly displacementL: number;
@@ -60,9 +64,10 @@ export function boostedState(
     point,
     airRatio,
     retardDeg: sparkRetard(question, use, point.boostKPa, point.manifoldTempC),
-    lambda,
+    burnRatio: mixtureRatio(lambda, use) * heatRatio(fuel),
     fuelDemandKgPerH: fuelForAir(fuel, point.airMassFlowKgPerS, lambda),
     fuelLimit: fuelSupply ? checkedFuelSupply(fuel, speedRpm, fuelSupply.stages).limit : null,
+    cap: capAt(question.torqueCaps ?? [], speedRpm),
     frictionNm: torqueOfMeanPressure(
       100 * Math.max(0, alongSpeed(use.frictionBarAt3000, use.frictionBarAt6000, speedRpm)),
       displacementL,
@@ -106,4 +111,22 @@ function baselinePower({ baseline }: ForecastQuestion, speedRpm: number): number
 /** On the straight line through the figures at 3,000 and 6,000 rpm; mixture and friction both lie near one. */
 function alongSpeed(at3000: number, at6000: number, speedRpm: number): number {
   return at3000 + ((at6000 - at3000) * (speedRpm - 3_000)) / 3_000;
+}
+
+function mixtureRatio(lambda: number, use: ForecastAssumptions): number {
+  return mixtureEfficiency(lambda, use) / mixtureEfficiency(use.baselineLambda, use);
+}
+
+function mixtureEfficiency(lambda: number, use: ForecastAssumptions): number {
+  return Math.max(0.5, 1 - use.mixtureLoss * (lambda - use.bestLambda) ** 2);
+}
+
+/** Heat that a kilogram of air can burn, over that of petrol, on which the baseline was made. */
+function heatRatio(fuel: Fuel): number {
+  return heatPerAir(fuel) / heatPerAir("petrol");
+}
+
+function heatPerAir(fuel: Fuel): number {
+  const { heatMJPerKg, stoichiometricAirFuelRatio } = fuelProperties[fuel];
+  return heatMJPerKg / stoichiometricAirFuelRatio;
 }

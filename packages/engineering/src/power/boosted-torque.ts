@@ -1,7 +1,5 @@
 import { crankPower, type DrivelineLoss } from "../driveline/driveline-loss";
-import { type Fuel, fuelProperties } from "../fuel/fuel-properties";
 import { type BoostedState, pumpingTorque } from "./boosted-state";
-import { capAt } from "./cap-at";
 import { torqueOf } from "./crank-torque";
 import type { ForecastAssumptions } from "./forecast-assumptions";
 import type { Deviation } from "./forecast-band";
@@ -32,19 +30,13 @@ export function boostedTorque(
   const grossBaseline =
     torqueOf(crankPower(baselineKw, speedRpm, question.baseline.at, loss), speedRpm) + frictionNm;
   const retardDeg = state.retardDeg + off.retardDeg;
-  const gross =
-    grossBaseline *
-    state.airRatio *
-    air *
-    sparkRatio(retardDeg, use) *
-    mixtureRatio(state.lambda, use) *
-    heatRatio(question);
+  const gross = grossBaseline * state.airRatio * air * sparkRatio(retardDeg, use) * state.burnRatio;
   // Air that has no fuel is held back before the blower, which then takes less too.
   const fuelShare = fuelLimit ? Math.min(1, fuelLimit.fuelKgPerH / (fuelDemandKgPerH * air)) : 1;
   const pumpingNm = pumpingTorque(state, use, fuelShare);
   const taken = state.blowerNm * fuelShare + use.boostedFrictionFactor * frictionNm;
   const withFuel = Math.max(0, gross * fuelShare + pumpingNm - taken);
-  const cap = capAt(question.torqueCaps ?? [], speedRpm);
+  const { cap } = state;
   if (cap && cap.torqueNm < withFuel) return { torqueNm: cap.torqueNm, limit: "torque-cap" };
   return { torqueNm: withFuel, limit: fuelShare < 1 ? "fuel" : ownLimit(state, use) };
 }
@@ -61,22 +53,4 @@ function sparkRatio(retardDeg: number, use: ForecastAssumptions): number {
     sparkEfficiency(retardDeg, use.sparkLossPerDeg2) /
     sparkEfficiency(use.baselineRetardDeg, use.sparkLossPerDeg2)
   );
-}
-
-function mixtureRatio(lambda: number, use: ForecastAssumptions): number {
-  return mixtureEfficiency(lambda, use) / mixtureEfficiency(use.baselineLambda, use);
-}
-
-function mixtureEfficiency(lambda: number, use: ForecastAssumptions): number {
-  return Math.max(0.5, 1 - use.mixtureLoss * (lambda - use.bestLambda) ** 2);
-}
-
-/** Heat that a kilogram of air can burn, over that of petrol, on which the baseline was made. */
-function heatRatio({ fuel }: ForecastQuestion): number {
-  return heatPerAir(fuel) / heatPerAir("petrol");
-}
-
-function heatPerAir(fuel: Fuel): number {
-  const { heatMJPerKg, stoichiometricAirFuelRatio } = fuelProperties[fuel];
-  return heatMJPerKg / stoichiometricAirFuelRatio;
 }

@@ -1,6 +1,6 @@
 import { crankPower, type DrivelineLoss, deliveredPower, type PowerPlace } from "../driveline/driveline-loss";
 import type { ForecastAssumptions } from "./forecast-assumptions";
-import { asExpected, type Deviation } from "./forecast-band";
+import { asExpected, type Deviation, type Spread } from "./forecast-band";
 import type { ForecastQuestion } from "./forecast-question";
 
 /** The way from the crank as assumed, or as far off as asked. */
@@ -31,7 +31,7 @@ export function baselineThere(
 }
 
 /** How far baseline and driveline may be off: a rating more than a run, and no driveline where all is at the crank. */
-export function baselineSpread(question: ForecastQuestion, use: ForecastAssumptions): Partial<Deviation> {
+export function baselineSpread(question: ForecastQuestion, use: ForecastAssumptions): Spread {
   const { at } = question.baseline;
   const baseline = at === "crank" ? use.ratedBandShare : use.measuredBandShare;
   if (at === "crank" && reportPlace(question) === "crank") return { baseline };

@@ -9,6 +9,9 @@ export type Deviation = {
   readonly exhaustC: number;
 };
 
+/** How far each may be off; one that is absent is sure. */
+export type Spread = { readonly [Name in keyof Deviation]?: number | undefined };
+
 export const asExpected: Deviation = {
   baseline: 0,
   air: 0,
@@ -30,7 +33,7 @@ export type Band = { readonly lowKw: number; readonly expectedKw: number; readon
  *
  * @source  Root of the sum of squares of independent deviations (propagation of uncertainty, GUM, first order).
  */
-export function forecastBand(power: (off: Deviation) => number, spread: Partial<Deviation>): Band {
+export function forecastBand(power: (off: Deviation) => number, spread: Spread): Band {
   const expectedKw = power(asExpected);
   // One object of each kind, moved and put back: a band is asked for at every speed, twice.
   const off = { ...asExpected };

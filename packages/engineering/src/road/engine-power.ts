@@ -21,19 +21,15 @@ export function enginePower(curve: readonly PowerPoint[]): EnginePower {
   const [lowestKw = 0] = powers;
   const highestRpm = speeds.at(-1) ?? 0;
   const highestKw = powers.at(-1) ?? 0;
+  const pieceAt = pieces(speeds, highestRpm);
   const at = (speedRpm: number): number => {
     if (speedRpm <= lowestRpm) return (lowestKw * speedRpm) / lowestRpm;
     if (speedRpm >= highestRpm) return highestKw;
-    let [below, upper] = [0, speeds.length - 1];
-    while (upper - below > 1) {
-      const middle = (below + upper) >> 1;
-      if ((speeds[middle] ?? highestRpm) < speedRpm) below = middle;
-      else upper = middle;
-    }
+    const below = pieceAt(speedRpm);
     const fromRpm = speeds[below] ?? lowestRpm;
     const fromKw = powers[below] ?? lowestKw;
-    const share = (speedRpm - fromRpm) / ((speeds[upper] ?? highestRpm) - fromRpm);
-    return fromKw + share * ((powers[upper] ?? highestKw) - fromKw);
+    const share = (speedRpm - fromRpm) / ((speeds[below + 1] ?? highestRpm) - fromRpm);
+    return fromKw + share * ((powers[below + 1] ?? highestKw) - fromKw);
   };
   // Power is a straight line between points, so torque has no peak inside.
   const torquePeakRpm = speeds.reduce(
@@ -41,6 +37,22 @@ export function enginePower(curve: readonly PowerPoint[]): EnginePower {
     lowestRpm,
   );
   return { lowestRpm, highestRpm, torquePeakRpm, at, knotsRpm: speeds };
+}
+
+/** The point below a speed. A run asks for speeds that hardly differ, so the piece found last is tried first. */
+function pieces(speeds: readonly number[], highestRpm: number): (speedRpm: number) => number {
+  let last = 0;
+  return (speedRpm) => {
+    if ((speeds[last] ?? highestRpm) < speedRpm && speedRpm <= (speeds[last + 1] ?? 0)) return last;
+    let [below, upper] = [0, speeds.length - 1];
+    while (upper - below > 1) {
+      const middle = (below + upper) >> 1;
+      if ((speeds[middle] ?? highestRpm) < speedRpm) below = middle;
+      else upper = middle;
+    }
+    last = below;
+    return below;
+  };
 }
 
 /**

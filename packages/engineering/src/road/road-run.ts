@@ -38,15 +38,17 @@ export function roadRun(
   let motion: Motion = { gear: 0, shifting: false };
   let shiftEndS = 0;
   // Of the state and motion at the time they are called: made once, because a run has a thousand steps.
-  const take = (h: number) => step(vehicle, state, motion, h);
+  const now = { ms2: 0 };
+  const take = (h: number) => step(vehicle, state, motion, now.ms2, h);
   const happens = (later: RoadState) => !motion.shifting && changes(vehicle, later, motion.gear, log.limit());
   log.enter(state, motion);
   for (;;) {
-    const because = over(vehicle, state, motion, goals);
+    now.ms2 = acceleration(vehicle, motion, state.ms);
+    const because = over(vehicle, state, motion, now.ms2, goals);
     if (because) return { ...log.close(state, motion), end: { ...state, because } };
     const whole = motion.shifting
       ? Math.min(scheme.stepS, shiftEndS - state.s)
-      : steady(vehicle, state, motion, scheme.stepS);
+      : steady(state, now.ms2, scheme.stepS);
     const next = stepUntil(take, whole, happens);
     meet(goals, state, next.at, take, next.h);
     state = next.at;
@@ -54,11 +56,11 @@ export function roadRun(
     if (motion.shifting && state.s >= shiftEndS - 1e-12) {
       motion = { gear: motion.gear, shifting: false };
       log.enter(state, motion);
-    } else if (!motion.shifting && leaves(vehicle, state, motion.gear)) {
+    } else if (next.happened && leaves(vehicle, state, motion.gear)) {
       motion = { gear: motion.gear + 1, shifting: shiftTimeS > 0 };
       shiftEndS = state.s + shiftTimeS;
       log.enter(state, motion);
-    } else if (log.limit() !== limitOf(vehicle, state, motion)) {
+    } else if (next.happened && log.limit() !== limitOf(vehicle, state, motion)) {
       log.enter(state, motion);
     }
   }
@@ -71,14 +73,14 @@ function acceleration(vehicle: RoadVehicle, { gear, shifting }: Motion, speedMs:
 }
 
 /** The step, shortened near rest, where the force of a given power rises without bound. */
-function steady(vehicle: RoadVehicle, { ms }: RoadState, motion: Motion, stepS: number): number {
-  const gain = Math.abs(acceleration(vehicle, motion, ms)) * stepS;
+function steady({ ms }: RoadState, ms2: number, stepS: number): number {
+  const gain = Math.abs(ms2) * stepS;
   const allowed = GROWTH_PER_S * stepS * Math.max(ms, CRAWL_MS);
   return gain > allowed ? (stepS * allowed) / gain : stepS;
 }
 
-function step(vehicle: RoadVehicle, from: RoadState, motion: Motion, h: number): RoadState {
-  const k1 = acceleration(vehicle, motion, from.ms);
+/** `k1`, the acceleration now, is the same however long the step. */
+function step(vehicle: RoadVehicle, from: RoadState, motion: Motion, k1: number, h: number): RoadState {
   const k2 = acceleration(vehicle, motion, from.ms + (h / 2) * k1);
   const k3 = acceleration(vehicle, motion, from.ms + (h / 2) * k2);
   const k4 = acceleration(vehicle, motion, from.ms + h * k3);
@@ -89,7 +91,7 @@ function step(vehicle: RoadVehicle, from: RoadState, motion: Motion, h: number):
   };
 }
 
-type Stepped = { readonly at: RoadState; readonly h: number };
+type Stepped = { readonly at: RoadState; readonly h: number; readonly happened: boolean };
 
 /** One step, cut short just past the first moment at which something happens. */
 function stepUntil(
@@ -98,14 +100,14 @@ function stepUntil(
   happens: (state: RoadState) => boolean,
 ): Stepped {
   const whole = take(h);
-  if (!happens(whole)) return { at: whole, h };
+  if (!happens(whole)) return { at: whole, h, happened: false };
   let [before, after] = [0, h];
   for (let halving = 0; halving < HALVINGS && after - before > 1e-10; halving += 1) {
     const middle = (before + after) / 2;
     if (happens(take(middle))) after = middle;
     else before = middle;
   }
-  return { at: take(after), h: after };
+  return { at: take(after), h: after, happened: true };
 }
 
 /** Notes the moment of every goal met between two states. */
@@ -132,12 +134,18 @@ function leaves(vehicle: RoadVehicle, { ms }: RoadState, gear: number): boolean 
   return vehicle.driveN(gear + 1, ms) > vehicle.resistanceN(ms);
 }
 
-function over(vehicle: RoadVehicle, state: RoadState, motion: Motion, goals: readonly Goal[]): RunEnd | null {
+function over(
+  vehicle: RoadVehicle,
+  state: RoadState,
+  motion: Motion,
+  ms2: number,
+  goals: readonly Goal[],
+): RunEnd | null {
   if (goals.every(({ at }) => at)) return "all-reached";
   if (state.s >= LONGEST_S) return "too-long";
   if (motion.shifting) return null;
   if (state.ms >= (vehicle.leaveAtMs[motion.gear] ?? 0) && !leaves(vehicle, state, motion.gear))
     return "rev-limit";
-  if (acceleration(vehicle, motion, state.ms) > STANDSTILL_MS2) return null;
+  if (ms2 > STANDSTILL_MS2) return null;
   return state.ms > 0 ? "top-speed" : "cannot-start";
 }

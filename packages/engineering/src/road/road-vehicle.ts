@@ -34,13 +34,13 @@ export function roadVehicle(question: AccelerationQuestion): RoadVehicle {
   const launch = question.launchSpeedRpm ?? power.torquePeakRpm;
   const slip = (gear: number) => (gear === 0 ? launch : power.lowestRpm);
   const gripN = gripForce(question);
-  const { engineRpm, pushN } = {
-    engineRpm: (gear: number, speedMs: number) =>
-      Math.min(Math.max(speedMs * perGear(gear), slip(gear)), power.highestRpm),
+  const engineRpm = (gear: number, speedMs: number) =>
+    Math.min(Math.max(speedMs * perGear(gear), slip(gear)), power.highestRpm);
+  const pushN = lastKept((gear, speedMs) => {
     // A slipping clutch passes the engine's torque, not its power: hence the engine's speed, not the road's.
-    pushN: (gear: number, rpm: number) =>
-      (power.at(rpm) * 1000 * question.drivelineEfficiency * perGear(gear)) / rpm,
-  };
+    const rpm = engineRpm(gear, speedMs);
+    return (power.at(rpm) * 1000 * question.drivelineEfficiency * perGear(gear)) / rpm;
+  });
   const resistance = resistanceForce(question);
   return {
     topGear: question.gears.length - 1,
@@ -49,13 +49,25 @@ export function roadVehicle(question: AccelerationQuestion): RoadVehicle {
       return (next === undefined ? power.highestRpm : shiftSpeed(power, next / ratio)) / perGear(gear);
     }),
     effectiveMassKg: question.massKg * question.rotatingFactor,
-    driveN: (gear, speedMs) => Math.min(pushN(gear, engineRpm(gear, speedMs)), gripN),
+    driveN: (gear, speedMs) => Math.min(pushN(gear, speedMs), gripN),
     resistanceN: resistance,
     limit(gear, speedMs) {
-      if (pushN(gear, engineRpm(gear, speedMs)) > gripN) return "grip";
+      if (pushN(gear, speedMs) > gripN) return "grip";
       return speedMs * perGear(gear) < slip(gear) ? "clutch" : "engine";
     },
     engineRpm,
+  };
+}
+
+/** A step asks for force and limit at one speed several times: what was worked out last is kept. */
+function lastKept(force: (gear: number, speedMs: number) => number) {
+  const last = { gear: Number.NaN, speedMs: Number.NaN, newtons: Number.NaN };
+  return (gear: number, speedMs: number): number => {
+    if (gear === last.gear && speedMs === last.speedMs) return last.newtons;
+    last.newtons = force(gear, speedMs);
+    last.gear = gear;
+    last.speedMs = speedMs;
+    return last.newtons;
   };
 }
 

@@ -3,6 +3,7 @@ import { asSystemCode, linkName, systems } from "../builds/systems";
 import { amountWords } from "./amount-words";
 import type { CatalogueNames } from "./catalogue-names";
 import { findComponent } from "./components/components";
+import type { FigureField } from "./components/figure-field";
 import { typedFigures } from "./components/typed-figures";
 import { listed } from "./listed";
 import type { ContentOf, PartKind } from "./part-content";
@@ -106,13 +107,18 @@ function itemWords(item: ContentOf<"item">, { names, currency, showsCost }: Word
     say("Serial number recorded", yes(item.serialised)),
     say("Fitted once only", yes(item.oneUse)),
     say("Can be returned", item.returnable ? "yes" : "no"),
-    ...(component?.fields ?? []).map(({ path, label, unit }) =>
-      say(label, `${typed[path] ?? ""} ${typed[path] ? unit : ""}`.trim()),
+    ...(component?.fields ?? []).map((field) =>
+      say(field.label, figureWords(field, typed[field.path] ?? "")),
     ),
     say("Fits", item.fits.length === 0 ? "all vehicles" : item.fits.map(names.model).join("; ")),
     say("Work that comes with it", item.operations.map(names.operation).join("; ")),
     say("Note", item.note),
   ];
+}
+
+function figureWords(field: FigureField, typed: string): string {
+  if (field.kind === "choice") return field.choices.find(({ code }) => code === typed)?.name ?? typed;
+  return typed === "" ? "" : `${typed} ${field.unit}`.trim();
 }
 
 function capacityWords(

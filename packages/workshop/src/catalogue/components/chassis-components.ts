@@ -13,6 +13,19 @@ const designation: FigureField = {
   like: /^\S.{3,40}$/,
   example: "285/65R18 116T",
 };
+/** By the fact of the vehicle that says what those parts weigh. */
+const replaces: FigureField = {
+  kind: "choice",
+  path: "masses.replacesFact",
+  label: "What comes off for it",
+  unit: "",
+  isRequired: false,
+  help: "Only the difference in mass counts then. Empty: nothing comes off.",
+  choices: [
+    { code: "tyreSetKg", name: "the tyres on it" },
+    { code: "liftKg", name: "the lift on it" },
+  ],
+};
 const placard = number("tyre.placardKmh", "Placard holds the driver to", "km/h", [60, 300], optional);
 const speedometer = number("tyre.speedometerOverPct", "Shows over the true speed", "%", [-10, 20], optional);
 
@@ -45,7 +58,7 @@ export const chassisComponents: readonly Component[] = [
   component("gearbox-work", "Gearbox part or work", [axleShare]),
   component("clutch", "Clutch or flywheel", [axleShare]),
   component("final-drive", "Final drive", [number("driveline.finalDrive", "Ratio", "", [1, 10]), axleShare]),
-  component("tyre", "Tyres", [designation, placard, speedometer, axleShare]),
+  component("tyre", "Tyres", [designation, placard, speedometer, replaces, axleShare]),
   component("wheel", "Wheel or spare carrier", [axleShare]),
   component("speedometer", "Speedometer", [{ ...speedometer, isRequired: true }]),
   component("placard", "Placard", [{ ...placard, isRequired: true }]),
@@ -53,6 +66,7 @@ export const chassisComponents: readonly Component[] = [
     number("masses.gvmAddKg", "Gross mass, more by", "kg", [0, 3_000], optional),
     number("masses.frontRatingAddKg", "Front axle carries more by", "kg", [0, 2_000], optional),
     number("masses.rearRatingAddKg", "Rear axle carries more by", "kg", [0, 2_000], optional),
+    replaces,
     axleShare,
   ]),
   component("brake", "Brakes", [axleShare]),

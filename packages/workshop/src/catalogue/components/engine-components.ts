@@ -1,3 +1,4 @@
+import { fuels } from "@buildproof/engineering";
 import { axleShare, type Component, component, type FigureField, number, overSpeed } from "./figure-field";
 
 const optional = { isRequired: false };
@@ -135,7 +136,7 @@ export const engineComponents: readonly Component[] = [
       unit: "",
       isRequired: true,
       help: "",
-      choices: ["petrol", "E10", "E85", "diesel"],
+      choices: fuels.map((fuel) => ({ code: fuel, name: fuel })),
     },
     number("burns.octaneNumber", "Octane number", "RON", [80, 120], optional),
   ]),

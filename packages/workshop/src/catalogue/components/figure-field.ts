@@ -20,7 +20,10 @@ export type FigureField = {
   /** Whole numbers as text: `1, 2, 3`. */
   | { readonly kind: "list"; readonly low: number; readonly high: number }
   | { readonly kind: "text"; readonly like: RegExp; readonly example: string }
-  | { readonly kind: "choice"; readonly choices: readonly string[] }
+  | {
+      readonly kind: "choice";
+      readonly choices: readonly { readonly code: string; readonly name: string }[];
+    }
 );
 
 export type FigureConstant = { readonly path: string; readonly value: string | number };

@@ -21,8 +21,10 @@ export function readFigure(field: FigureField, typed: string): Read<Figure> {
       if (field.like.test(typed)) return { value: typed };
       return { fault: `${field.label}: write it like ${field.example}.` };
     case "choice":
-      if (field.choices.includes(typed)) return { value: typed };
-      return { fault: `${field.label}: choose one of ${field.choices.join(", ")}.` };
+      if (field.choices.some(({ code }) => code === typed)) return { value: typed };
+      return {
+        fault: `${field.label}: choose one of ${field.choices.map(({ name }) => name).join(", ")}.`,
+      };
   }
 }
 

@@ -18,6 +18,7 @@ export { type WayOut, waysOut } from "./explain/ways-out";
 export { type WhyNot, whyNot } from "./explain/why-not";
 export type { Fix } from "./fix/fix";
 export { type FixOptions, fixAll, fixesFor } from "./fix/fixes-for";
+export { type DerivedItem, derivedFrom } from "./model/derived-item";
 export type {
   CapacityRule,
   Condition,
@@ -30,6 +31,7 @@ export type {
   NeedsRule,
   Rule,
 } from "./model/model";
+export { withDerived } from "./model/with-derived";
 export type {
   BuildCount,
   CatalogueProof,

@@ -1,5 +1,5 @@
-import { type AddedFigures, addedFigures } from "./added-figures";
-import { type Completion, completePrerequisites } from "./complete-prerequisites";
+import type { AddedFigures } from "./added-figures";
+import { bestCompletion, type Completion } from "./complete-prerequisites";
 import type { CompletionQuestion } from "./completion-question";
 import type { Measure } from "./measures";
 import type { Search } from "./search-program";
@@ -29,12 +29,11 @@ export async function alternativeCompletions(
   for (const [at, minimise] of MEASURES.entries()) {
     const part = 1 / (MEASURES.length - at);
     const timed: Search = (program, share = 1) => search(program, share * part);
-    const completion = await completePrerequisites({ ...question, minimise }, timed);
+    const { completion, figures } = await bestCompletion({ ...question, minimise }, timed);
     if (completion.status === "impossible") return [];
     if (completion.total === null) continue;
     const key = JSON.stringify(completion.add);
     const bestFor = [...(alternatives.get(key)?.bestFor ?? []), minimise];
-    const figures = addedFigures(question.model.items, completion.add);
     alternatives.set(key, { bestFor, completion, ...figures });
   }
   const found = [...alternatives.values()];

@@ -1,20 +1,30 @@
-import type { PreparedModel } from "../model/prepare";
-import type { Situation } from "../model/situation";
+import { derivedFrom } from "../model/derived-item";
+import type { Problem } from "./problem";
 
 export type Because = { readonly item: string; readonly rules: readonly string[] };
 
-/** For each added item the groups and rules that break when it alone is taken out. */
+/** For each added item the groups and rules that break when it alone is taken out, with what it brings along. */
 export function becauseOf(
-  ready: PreparedModel,
-  selected: Situation,
+  problem: Problem,
+  chosen: readonly string[],
   added: readonly string[],
 ): readonly Because[] {
+  const { ready, bare, derived } = problem;
+  const all = new Set([...chosen, ...added]);
+  const along = derivedFrom(derived, all);
+  const selected = new Set([...all, ...along]);
   return added.map((item) => {
-    const without = new Set(selected.selected);
-    without.delete(item);
-    const situation = { ...selected, selected: without };
-    const concerned = (ready.concerning.get(item) ?? []).flatMap((at) => ready.constraints[at] ?? []);
-    const broken = concerned.filter(({ findingIn }) => findingIn(situation));
+    all.delete(item);
+    const staying = new Set(derivedFrom(derived, all));
+    all.add(item);
+    const gone = [item, ...along.filter((id) => !staying.has(id))];
+    for (const id of gone) selected.delete(id);
+    const places = new Set(gone.flatMap((id) => ready.concerning.get(id) ?? []));
+    const broken = [...places]
+      .sort((a, b) => a - b)
+      .flatMap((at) => ready.constraints[at] ?? [])
+      .filter(({ findingIn }) => findingIn({ ...bare, selected }));
+    for (const id of gone) selected.add(id);
     return { item, rules: broken.map(({ id }) => id) };
   });
 }

@@ -11,12 +11,14 @@ export type Clash = {
   readonly rules: readonly string[];
 };
 
+type Impossible = Pick<Problem, "ready" | "bare" | "encoding" | "measures" | "chosen" | "barred" | "given">;
+
 /**
  * Of a problem known to be impossible, a clash from which nothing can be left out. Members are left out
  * in ever smaller batches, at last one by one, and stay only where the rest is possible without them.
  * Null when the time is up before that is certain.
  */
-export async function clashIn(problem: Problem, search: Search): Promise<Clash | null> {
+export async function clashIn(problem: Impossible, search: Search): Promise<Clash | null> {
   let members = await clashingMembers(problem, search);
   if (!members) return null;
   for (let batch = Math.ceil(members.length / 2); batch > 0; batch = batch > 1 ? Math.ceil(batch / 2) : 0) {
@@ -35,12 +37,12 @@ export async function clashIn(problem: Problem, search: Search): Promise<Clash |
  * Enough members to clash: from propagation alone, or by taking in groups and rules only as selections
  * that satisfy those before break them.
  */
-async function clashingMembers(problem: Problem, search: Search): Promise<readonly Member[] | null> {
+async function clashingMembers(problem: Impossible, search: Search): Promise<readonly Member[] | null> {
   const { ready, bare, encoding } = problem;
   const members = problem.chosen.map((literal): Member => ({ chosen: literal }));
   const { conflict } = propagate(encoding, [...problem.chosen, ...problem.barred]);
   if (conflict) {
-    const constraints = ready.constraints.map((_, origin): Member => ({ origin }));
+    const constraints = ready.constraints.slice(0, problem.given).map((_, origin): Member => ({ origin }));
     return coreOf([...members, ...constraints], conflict);
   }
   for (;;) {
@@ -56,7 +58,7 @@ async function clashingMembers(problem: Problem, search: Search): Promise<readon
   }
 }
 
-function clashOf(problem: Problem, members: readonly Member[]): Clash {
+function clashOf(problem: Impossible, members: readonly Member[]): Clash {
   const { ready, chosen } = problem;
   const groups = ready.model.groups?.length ?? 0;
   const inClash = new Set(members.flatMap((member) => ("chosen" in member ? [member.chosen] : [])));

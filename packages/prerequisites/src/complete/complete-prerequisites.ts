@@ -1,11 +1,11 @@
 import { decimalToNumber } from "@buildproof/units";
-import { withItems } from "../model/situation";
+import type { AddedFigures } from "./added-figures";
 import { type Because, becauseOf } from "./because";
 import { bestAddition } from "./best-addition";
 import { type Clash, clashIn } from "./clash";
 import type { CompletionQuestion } from "./completion-question";
-import { asDecimal, totalOf } from "./measures";
-import { idsOf, type Problem, problemOf } from "./problem";
+import { asDecimal, type Measure, totalOf } from "./measures";
+import { choicesOf, type Problem, problemOf } from "./problem";
 import { propagate } from "./propagate";
 import { residue } from "./residue";
 import type { Search } from "./search-program";
@@ -22,18 +22,26 @@ export type Completion = {
   readonly clash: Clash;
 };
 
+type WithFigures = { readonly completion: Completion; readonly figures: AddedFigures };
+
 const NO_CLASH: Clash = { chosen: [], groups: [], rules: [] };
 
 /**
  * The best way to complete a choice: least of the asked measure, then price, hours, lead time and number
  * of items, then earlier in `items`. So the answer is one, and nothing in it can be left out.
  *
- * @throws ImpossibleInputError for an unknown or doubled id, or an item chosen and barred at once.
+ * @throws ImpossibleInputError for an unknown or doubled id, an item chosen and barred at once, or a derived item
+ *         that comes from itself.
  */
 export async function completePrerequisites(
   question: CompletionQuestion,
   search: Search,
 ): Promise<Completion> {
+  return (await bestCompletion(question, search)).completion;
+}
+
+/** The best completion, and what it adds in every measure, derived items included. */
+export async function bestCompletion(question: CompletionQuestion, search: Search): Promise<WithFigures> {
   const problem = problemOf(question);
   const { encoding, measures, chosen, barred } = problem;
   const { values, conflict } = propagate(encoding, [...chosen, ...barred]);
@@ -48,25 +56,33 @@ export async function completePrerequisites(
   if (addition.status === "impossible") return impossible(problem, search);
 
   const add = addition.add && [...forced, ...addition.add].sort((a, b) => a - b);
-  const figure = (total: bigint): number => decimalToNumber(asDecimal(measures, minimise, total));
-  const total = add && totalOf(measures, minimise, add);
-  const bound = addition.status === "optimal" ? total : addition.bound;
-  const ids = idsOf(problem, add ?? []);
-  const selected = withItems(problem.bare, [...(question.chosen ?? []), ...ids]);
-  return {
+  const figureOf = (measure: Measure, total: bigint): number =>
+    decimalToNumber(asDecimal(measures, measure, total));
+  const figure = (measure: Measure): number => figureOf(measure, totalOf(measures, measure, add ?? []));
+  const total = add && figure(minimise);
+  const bound = addition.status === "optimal" ? total : figureOf(minimise, addition.bound);
+  const ids = choicesOf(problem, add ?? []);
+  const completion: Completion = {
     status: addition.status,
     add: ids,
-    total: total === null ? null : figure(total),
-    bound: bound === null ? null : figure(bound),
-    because: becauseOf(problem.ready, selected, ids),
+    total,
+    bound,
+    because: becauseOf(problem, question.chosen ?? [], ids),
     clash: NO_CLASH,
+  };
+  return {
+    completion,
+    figures: { price: figure("price"), hours: figure("hours"), leadDays: figure("leadDays") },
   };
 }
 
-async function impossible(problem: Problem, search: Search): Promise<Completion> {
+async function impossible(problem: Problem, search: Search): Promise<WithFigures> {
   const nothing = { add: [], total: null, bound: null, because: [] };
   const clash = await clashIn(problem, search);
-  return clash
-    ? { status: "impossible", ...nothing, clash }
-    : { status: "time-limit", ...nothing, clash: NO_CLASH };
+  return {
+    completion: clash
+      ? { status: "impossible", ...nothing, clash }
+      : { status: "time-limit", ...nothing, clash: NO_CLASH },
+    figures: { price: 0, hours: 0, leadDays: 0 },
+  };
 }

@@ -12,9 +12,12 @@ export type Measure = "price" | "hours" | "leadDays";
 /** A measure of every item as whole numbers of 10^−scale. */
 export type Measured = { readonly scale: number; readonly amounts: readonly bigint[] };
 
-export type Measures = Readonly<Record<Measure, Measured>>;
+export type Measures = Readonly<Record<Measure, Measured>> & {
+  /** Only the first so many items are counted and put in order; those after them are nobody's choice. */
+  readonly counted: number;
+};
 
-export function measuresOf(items: readonly Item[]): Measures {
+export function measuresOf(items: readonly Item[], counted = items.length): Measures {
   const measured = (measure: Measure): Measured => {
     const read = items.map((item) => exactDecimal(item[measure] ?? 0));
     const scale = Math.max(0, ...read.map((each) => each.scale));
@@ -23,7 +26,12 @@ export function measuresOf(items: readonly Item[]): Measures {
     if (!Number.isFinite(decimalToNumber({ coefficient, scale }))) throw tooLarge(measure);
     return { scale, amounts };
   };
-  return { price: measured("price"), hours: measured("hours"), leadDays: measured("leadDays") };
+  return {
+    price: measured("price"),
+    hours: measured("hours"),
+    leadDays: measured("leadDays"),
+    counted,
+  };
 }
 
 /** What items cost in one measure: the largest lead time, the sum of the others. */

@@ -44,10 +44,11 @@ export function partProgram(
     for (const { literal, weight } of weighed("leadDays")) if (weight > leadCap) clauses.push([-literal]);
   }
   const objectives: (readonly Term[])[] = [];
+  const counted = shown.filter((variable) => variable <= measures.counted).length;
   let variables = part.variables.length;
   for (const level of question.levels) {
-    if (level === "number") objectives.push(shown.map((_, at) => ({ literal: at + 1, weight: 1n })));
-    else if (level === "order") objectives.push(...orderLevels(shown.length));
+    if (level === "number") objectives.push(ones(counted));
+    else if (level === "order") objectives.push(...orderLevels(counted));
     else if (level !== "leadDays") objectives.push(positive(weighed(level)));
     else {
       const steps = leadSteps(weighed(level), question.leadFloor, variables);
@@ -71,6 +72,10 @@ export function partProgram(
     },
     variableAt: (own) => part.variables[own - 1] ?? Number.NaN,
   };
+}
+
+function ones(count: number): readonly Term[] {
+  return Array.from({ length: count }, (_, at) => ({ literal: at + 1, weight: 1n }));
 }
 
 function positive(terms: readonly Term[]): readonly Term[] {

@@ -9,6 +9,8 @@ import type { Search } from "./search-program";
 /** A chosen item, or a group or rule by its origin. */
 export type Member = { readonly chosen: Literal } | { readonly origin: number };
 
+type SomeProblem = Pick<Problem, "encoding" | "measures" | "barred" | "given">;
+
 export type Selection =
   /** Item indices of a selection in which all members hold. */
   | { readonly status: "possible"; readonly items: readonly number[] }
@@ -18,11 +20,11 @@ export type Selection =
 
 /** Some selection in which the members hold, barred items left out. */
 export async function someSelection(
-  problem: Pick<Problem, "encoding" | "measures" | "barred">,
+  problem: SomeProblem,
   members: readonly Member[],
   search: Search,
 ): Promise<Selection> {
-  const encoding = only(problem.encoding, members);
+  const encoding = only(problem, members);
   const chosen = members.flatMap((member) => ("chosen" in member ? [member.chosen] : []));
   const { values, conflict } = propagate(encoding, [...chosen, ...problem.barred]);
   if (conflict) return { status: "impossible", core: coreOf(members, conflict) };
@@ -44,11 +46,15 @@ export function coreOf(members: readonly Member[], { origins, given }: Conflict)
   );
 }
 
-function only(encoding: Encoding, members: readonly Member[]): Encoding {
+function only(
+  { encoding, given = Number.POSITIVE_INFINITY }: SomeProblem,
+  members: readonly Member[],
+): Encoding {
   const origins = new Set(members.flatMap((member) => ("origin" in member ? [member.origin] : [])));
+  const isIn = (origin: number): boolean => origins.has(origin) || origin >= given;
   return {
     ...encoding,
-    clauses: encoding.clauses.filter(({ origin }) => origins.has(origin)),
-    sums: encoding.sums.filter(({ origin }) => origins.has(origin)),
+    clauses: encoding.clauses.filter(({ origin }) => isIn(origin)),
+    sums: encoding.sums.filter(({ origin }) => isIn(origin)),
   };
 }

@@ -24,7 +24,7 @@ export function obstacles(question: ChoiceQuestion): readonly Obstacle[] {
   const standing = new Standing(problem);
   const chosen = new Set(problem.chosen);
   const blocked = new Map<Literal, Conflict>();
-  for (let literal = 1; literal <= problem.encoding.items; literal += 1) {
+  for (let literal = 1; literal <= problem.choices; literal += 1) {
     const conflict = chosen.has(literal) ? null : standing.conflictWith(literal);
     if (conflict) blocked.set(literal, conflict);
   }
@@ -58,12 +58,15 @@ function withoutRules({ otherwise = [], ...question }: ChoiceQuestion): ChoiceQu
   return { ...question, model: { ...model, rules: model.rules?.filter(({ id }) => !aside.has(id)) } };
 }
 
-function namesOf({ ready }: Problem, origins: readonly number[]): Pick<Obstacle, "groups" | "rules"> {
+function namesOf(
+  { ready, given = Number.POSITIVE_INFINITY }: Problem,
+  origins: readonly number[],
+): Pick<Obstacle, "groups" | "rules"> {
   const groups = ready.model.groups?.length ?? 0;
   const names = (list: readonly number[]): readonly string[] =>
     list.map((origin) => ready.constraints[origin]?.id ?? "");
   return {
     groups: names(origins.filter((origin) => origin < groups)),
-    rules: names(origins.filter((origin) => origin >= groups)),
+    rules: names(origins.filter((origin) => origin >= groups && origin < given)),
   };
 }

@@ -1,27 +1,25 @@
 import type { Finding } from "../check/finding";
 import { findingsIn } from "../check/findings-in";
+import type { CompletionQuestion } from "../complete/completion-question";
 import { checkChoice } from "../model/check-ids";
-import { type Facts, type Model, NO_FACTS } from "../model/model";
-import { type PreparedModel, prepare } from "../model/prepare";
-import { type Situation, situation, withItems } from "../model/situation";
+import { type DerivedItem, derivedFrom, sourcesOf } from "../model/derived-item";
+import { NO_FACTS } from "../model/model";
+import { prepare } from "../model/prepare";
+import { situation } from "../model/situation";
+import { withDerived } from "../model/with-derived";
 import type { Reason, Step } from "./reason";
+
+type Question = Omit<CompletionQuestion, "minimise" | "barred">;
 
 /**
  * For each added item the chain of reasons back to a choice: the rule that breaks without it, the item that brings
  * the rule about, the rule that breaks without that, and so on. Items that hold each other in a circle are
- * entered where something outside asks for one of them.
+ * entered where something outside asks for one of them. What is derived stands for what it comes from.
  *
  * @throws ImpossibleInputError for an unknown or doubled id.
  */
-export function reasonsFor(
-  model: Model,
-  chosen: readonly string[],
-  added: readonly string[],
-  facts: Facts = NO_FACTS,
-): readonly Reason[] {
-  const ready = prepare(model);
-  checkChoice(ready.itemIds, [...chosen, ...added], []);
-  const links = new Links(ready, situation(chosen, facts), added);
+export function reasonsFor(question: Question, added: readonly string[]): readonly Reason[] {
+  const links = new Links(question, added);
   return added.map((item) => ({ item, chain: links.chainFrom(item) }));
 }
 
@@ -29,17 +27,31 @@ type Link = { readonly step: Step; readonly next: string | null };
 
 class Links {
   readonly #links = new Map<string, Link>();
+  readonly #chosen: ReadonlySet<string>;
+  readonly #findingsWith: (selected: readonly string[]) => readonly Finding[];
   readonly #breaks: ReadonlyMap<string, readonly Finding[]>;
+  readonly #concerns: (rule: string) => readonly string[];
 
-  constructor(
-    private readonly ready: PreparedModel,
-    private readonly bare: Situation,
-    added: readonly string[],
-  ) {
-    const all = withItems(bare, added);
-    this.#breaks = new Map(added.map((item) => [item, findingsIn(ready, withoutItems(all, [item]))]));
+  constructor({ model, chosen = [], facts = NO_FACTS, derived = [] }: Question, added: readonly string[]) {
+    const ready = prepare(withDerived(model, derived));
+    checkChoice(new Set(model.items.map(({ id }) => id)), [...chosen, ...added], []);
+    this.#chosen = new Set(chosen);
+    const sources = sourcesAmongItems(derived);
+    this.#findingsWith = (selected) => {
+      const selectedToo = situation([...selected, ...derivedFrom(derived, selected)], facts);
+      return findingsIn(ready, selectedToo).map((finding) => ({
+        ...finding,
+        items: [
+          ...new Set(finding.items.flatMap((id) => sources(id).filter((each) => selected.includes(each)))),
+        ],
+      }));
+    };
+    this.#concerns = (rule) =>
+      ready.constraints.find(({ id }) => id === rule)?.concerns.flatMap(sources) ?? [];
+    const all = [...chosen, ...added];
+    this.#breaks = new Map(added.map((item) => [item, this.#findingsWith(without(all, [item]))]));
     for (let open = added; open.length > 0; ) {
-      const linked = this.#round(open, withoutItems(all, open));
+      const linked = this.#round(open, without(all, open));
       if (linked.length === 0) break;
       for (const [item, link] of linked) this.#links.set(item, link);
       open = open.filter((item) => !this.#links.has(item));
@@ -60,8 +72,8 @@ class Links {
   }
 
   /** Items whose reason needs no other open item; else one with some such reason; else where a circle is entered. */
-  #round(open: readonly string[], without: Situation): readonly (readonly [string, Link])[] {
-    const isKnown = (id: string): boolean => this.bare.selected.has(id) || this.#links.has(id);
+  #round(open: readonly string[], rest: readonly string[]): readonly (readonly [string, Link])[] {
+    const isKnown = (id: string): boolean => this.#chosen.has(id) || this.#links.has(id);
     const reasons = open.flatMap((item) =>
       (this.#breaks.get(item) ?? []).map((finding) => ({ item, finding })),
     );
@@ -69,33 +81,41 @@ class Links {
     if (sure.length > 0) return sure.toReversed().map((each) => this.#link(each.item, each.finding));
     const some = reasons.find(({ finding }) => finding.items.some(isKnown));
     if (some) return [this.#link(some.item, some.finding)];
-    return this.#enterCircle(open, without);
+    return this.#enterCircle(open, rest);
   }
 
-  #enterCircle(open: readonly string[], without: Situation): readonly (readonly [string, Link])[] {
-    for (const finding of findingsIn(this.ready, without)) {
-      const concerned = this.ready.constraints.find(({ id }) => id === finding.rule)?.concerns ?? [];
-      const items = open.filter((item) => concerned.includes(item));
-      const mends = items.find((item) => !this.#isBroken(finding, withItems(without, [item])));
+  #enterCircle(open: readonly string[], rest: readonly string[]): readonly (readonly [string, Link])[] {
+    for (const finding of this.#findingsWith(rest)) {
+      const concerned = new Set(this.#concerns(finding.rule));
+      const items = open.filter((item) => concerned.has(item));
+      const mends = items.find((item) => !this.#isBroken(finding, [...rest, item]));
       const entered = mends ?? items[0];
       if (entered !== undefined) return [this.#link(entered, finding)];
     }
     return [];
   }
 
-  #isBroken({ rule }: Finding, in_: Situation): boolean {
-    return findingsIn(this.ready, in_).some((finding) => finding.rule === rule);
+  #isBroken({ rule }: Finding, selected: readonly string[]): boolean {
+    return this.#findingsWith(selected).some((finding) => finding.rule === rule);
   }
 
   #link(item: string, { rule, because, items }: Finding): readonly [string, Link] {
-    const isChosen = items.some((id) => this.bare.selected.has(id));
+    const isChosen = items.some((id) => this.#chosen.has(id));
     const next = isChosen ? null : (items.find((id) => this.#links.has(id)) ?? null);
     return [item, { step: { item, rule, because, causes: items }, next }];
   }
 }
 
-function withoutItems(from: Situation, removed: readonly string[]): Situation {
-  const selected = new Set(from.selected);
-  for (const id of removed) selected.delete(id);
-  return { ...from, selected };
+function without(all: readonly string[], removed: readonly string[]): readonly string[] {
+  return all.filter((id) => !removed.includes(id));
+}
+
+/** An item itself, or the items that a derived one comes from in the end. */
+function sourcesAmongItems(derived: readonly DerivedItem[]): (id: string) => readonly string[] {
+  const byId = new Map(derived.map((each) => [each.id, each]));
+  const sources = (id: string): readonly string[] => {
+    const each = byId.get(id);
+    return each ? [...new Set(sourcesOf(each).flatMap(sources))] : [id];
+  };
+  return sources;
 }

@@ -7,12 +7,14 @@ export type Constraints = { readonly clauses: readonly Clause[]; readonly sums: 
 /**
  * Of constraints and given literals that conflict, a part that conflicts still and from which nothing can be
  * left out without propagation losing the conflict. What may go is tried first to last, then the constraints;
- * `always` stays given, and is named in the answer only where it has a part in the conflict.
+ * `always` and the
+ * constraints from an origin on stay, and are named in the answer only where they have a part in the conflict.
  */
 export function smallestConflict(
   constraints: Constraints,
   always: readonly Literal[],
   mayGo: readonly Literal[],
+  staysFrom: number,
 ): Conflict {
   const own = new OwnNumbers(constraints, [...always, ...mayGo]);
   const given = own.inward(always);
@@ -24,10 +26,13 @@ export function smallestConflict(
   for (;;) {
     const { origins, given: met }: Conflict = conflict;
     const literal = [...goes].find((each) => met.has(each) && !tried.has(each));
-    const origin = literal === undefined ? [...origins].find((each) => !tried.has(`${each}`)) : undefined;
+    const origin =
+      literal === undefined
+        ? [...origins].find((each) => each < staysFrom && !tried.has(`${each}`))
+        : undefined;
     if (literal === undefined && origin === undefined) return { origins, given: own.outward(met) };
     tried.add(literal ?? `${origin}`);
-    const rest = own.encodingOf((each) => origins.has(each) && each !== origin);
+    const rest = own.encodingOf((each) => each >= staysFrom || (origins.has(each) && each !== origin));
     const givenRest = [...goes].filter((each) => met.has(each) && each !== literal);
     conflict = propagate(rest, [...given, ...givenRest]).conflict ?? conflict;
   }

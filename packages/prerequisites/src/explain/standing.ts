@@ -22,7 +22,7 @@ export class Standing {
   /** The choices without those that clash with an earlier one. */
   readonly #kept: readonly Literal[];
 
-  constructor(problem: Problem) {
+  constructor(private readonly problem: Problem) {
     const encoding = keepable(problem.encoding, problem.barred);
     this.#byOrigin = byOrigin(encoding);
     this.#run = started(encoding, problem.barred).run;
@@ -40,7 +40,11 @@ export class Standing {
 
   /** As little of a conflict as is enough for it: without a choice, if it needs none. */
   smallestCore(item: Literal, { origins, given }: Conflict): Core {
-    const concerned = [...origins].flatMap((origin) => this.#byOrigin.get(origin) ?? []);
+    const { given: staysFrom = Number.POSITIVE_INFINITY } = this.problem;
+    const staying = [...this.#byOrigin.keys()].filter((origin) => origin >= staysFrom);
+    const concerned = [...new Set([...origins, ...staying])].flatMap(
+      (origin) => this.#byOrigin.get(origin) ?? [],
+    );
     const isChoice = (literal: Literal): boolean => literal > 0 && literal !== item;
     const smallest = smallestConflict(
       {
@@ -49,6 +53,7 @@ export class Standing {
       },
       [...given].filter((literal) => !isChoice(literal)),
       [...given].filter(isChoice),
+      staysFrom,
     );
     return {
       chosen: [...smallest.given].filter(isChoice).sort(ascending),

@@ -1,6 +1,6 @@
-import { type AddedFigures, addedFigures } from "../complete/added-figures";
+import type { AddedFigures } from "../complete/added-figures";
 import type { Clash } from "../complete/clash";
-import { type Completion, completePrerequisites } from "../complete/complete-prerequisites";
+import { bestCompletion, type Completion } from "../complete/complete-prerequisites";
 import type { CompletionQuestion } from "../complete/completion-question";
 import type { Search } from "../complete/search-program";
 
@@ -29,10 +29,10 @@ export async function waysOut(
   const ways: WayOut[] = [];
   for (const [at, { kind, id }] of members.entries()) {
     const part = 1 / (members.length - at);
-    const completion = await completePrerequisites(without(question, id), (program, share = 1) =>
+    const { completion, figures } = await bestCompletion(without(question, id), (program, share = 1) =>
       search(program, share * part),
     );
-    ways.push({ kind, id, completion, ...addedFigures(question.model.items, completion.add) });
+    ways.push({ kind, id, completion, ...figures });
   }
   return ways;
 }

@@ -94,7 +94,7 @@ export class Prover {
     return { items: model.items, groups: [...(model.groups ?? []), ...groups], rules };
   }
 
-  #problem(question: Question): Omit<Problem, "ready" | "bare"> {
+  #problem(question: Question): Pick<Problem, "encoding" | "measures" | "chosen" | "barred"> {
     const { chosen = [], left = [] } = question;
     return {
       encoding: this.encodingOf(question),

@@ -41,6 +41,32 @@ export function randomQuestion(largest: number): fc.Arbitrary<CompletionQuestion
   });
 }
 
+/** The same with items that come along by themselves, one from another too; rules and capacities name them. */
+export function randomQuestionWithDerived(largest: number): fc.Arbitrary<CompletionQuestion> {
+  return randomQuestion(largest).chain((question) => {
+    const ids = question.model.items.map(({ id }) => id);
+    const names = ["d0", "d1", "d2"];
+    const derived = names.map((id, at) =>
+      fc
+        .tuple(item(id), fc.boolean(), fc.subarray([...ids.slice(0, 4), ...names.slice(0, at)]))
+        .map(([figures, isAny, sources]) => ({
+          ...figures,
+          from: isAny ? { any: sources } : { all: sources },
+        })),
+    );
+    const naming = fc
+      .array(fc.oneof(conditionRule([...ids, ...names]), capacityRule(names)), { maxLength: 3 })
+      .map((rules) => rules.map((rule, at) => ({ ...rule, id: `n${at}` })));
+    return fc.tuple(fc.tuple(...derived), naming).map(
+      ([along, rules]): CompletionQuestion => ({
+        ...question,
+        model: { ...question.model, rules: [...(question.model.rules ?? []), ...rules] } as Model, // As above.
+        derived: along,
+      }),
+    );
+  });
+}
+
 /** Halves and quarters are exact in binary, so that the brute force may add them up as numbers. */
 const amount = fc.integer({ min: 0, max: 12 }).map((quarters) => quarters / 4);
 

@@ -32,6 +32,8 @@ export type {
   LoggedValue,
 } from "./pdf/hand-over-pack-document";
 export { handOverPackPdf } from "./pdf/hand-over-pack-pdf";
+export type { InvoiceDocument, InvoiceDocumentLine } from "./pdf/invoice-document";
+export { invoicePdf } from "./pdf/invoice-pdf";
 export type { LetterHead } from "./pdf/letter-head";
 export type { PlotPoint, PowerBandPlot } from "./pdf/power-band-plot";
 export type {

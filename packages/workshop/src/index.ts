@@ -111,6 +111,11 @@ export { changePassword, signOutEverywhere, whoAmI } from "./identity/own-accoun
 export { hashPassword, passwordMatches } from "./identity/password-hash";
 export { type SignedIn, signIn } from "./identity/sign-in";
 export { type Skill, skills } from "./identity/skills";
+export { creditInvoice } from "./invoices/credit-invoice";
+export { invoicePdf } from "./invoices/invoice-pdf";
+export { invoiceXml } from "./invoices/invoice-xml";
+export { issueInvoice } from "./invoices/issue-invoice";
+export { invoicesOfQuote } from "./invoices/list-invoices";
 export { countGoodsIn } from "./jobs/count-goods-in";
 export { jobGate } from "./jobs/gate";
 export type { GatePlace, GatePoint } from "./jobs/gate-point";

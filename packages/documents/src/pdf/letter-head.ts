@@ -4,7 +4,8 @@ import type { SheetWriter } from "./sheet-writer";
 /** The workshop as it stands at the head of every document it sends. */
 export interface LetterHead {
   readonly name: string;
-  readonly abn: string;
+  /** Its number for tax as the law calls it, such as "ABN 47 555 222 000". */
+  readonly taxNumber: string;
   /** One line each, as on an envelope. */
   readonly address: readonly string[];
   readonly phone: string;
@@ -24,7 +25,7 @@ export function drawLetterHead(sheet: SheetWriter, workshop: LetterHead): void {
   const belowName = sheet.doc.y;
   sheet.marked("P", () =>
     sheet.put(
-      `ABN ${workshop.abn}`,
+      workshop.taxNumber,
       { x: content.left, y: belowName, width: half },
       { size: size.small, colour: ink.soft },
     ),

@@ -11,6 +11,7 @@ import { renderSheet } from "./render-sheet";
 import { type Row, ruledTable } from "./ruled-table";
 import { content, ink, size } from "./sheet-style";
 import type { SheetWriter } from "./sheet-writer";
+import { writeTotals } from "./totals-block";
 
 /**
  * A quote as a letter: what was asked, what is proposed, what it will be like, what it costs, what is needed,
@@ -104,33 +105,15 @@ function writePrice(sheet: SheetWriter, quote: QuoteDocument): void {
     ],
     rows,
   );
-  writeTotals(sheet, quote, money);
-}
-
-function writeTotals(sheet: SheetWriter, quote: QuoteDocument, money: (minor: number) => string): void {
-  const totals: (readonly [string, string])[] = [
-    ...(quote.discountMinor === undefined || quote.discountMinor === 0
+  const discount = quote.discountMinor ?? 0;
+  writeTotals(sheet, [
+    ...(discount === 0
       ? []
-      : [[`Discount without ${quote.taxName}, included above`, `−${money(quote.discountMinor)}`] as const]),
-    ["Total without tax", money(quote.netMinor)],
-    [quote.taxName, money(quote.taxMinor)],
-  ];
-  sheet.keep(totals.length * 15 + 26);
-  for (const [word, amount] of totals) writeTotal(sheet, word, amount, size.body);
-  sheet.space(2);
-  writeTotal(sheet, `Total incl. ${quote.taxName}`, money(quote.grossMinor), 12);
-  sheet.space(6);
-}
-
-function writeTotal(sheet: SheetWriter, word: string, amount: string, points: number): void {
-  const face = points > size.body ? "bold" : "regular";
-  const wordBox = { x: content.left, y: sheet.y, width: content.width - 110 };
-  const amountBox = { x: content.right - 105, y: sheet.y, width: 105 };
-  sheet.marked("P", () => {
-    sheet.put(word, wordBox, { align: "right", face, size: points });
-    sheet.put(amount, amountBox, { align: "right", face, size: points });
-  });
-  sheet.space(points + 5);
+      : [{ word: `Discount without ${quote.taxName}, included above`, amount: `−${money(discount)}` }]),
+    { word: "Total without tax", amount: money(quote.netMinor) },
+    { word: quote.taxName, amount: money(quote.taxMinor) },
+    { word: `Total incl. ${quote.taxName}`, amount: money(quote.grossMinor), strong: true },
+  ]);
 }
 
 function writeNeeds(sheet: SheetWriter, quote: QuoteDocument): void {

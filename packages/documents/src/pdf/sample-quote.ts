@@ -27,7 +27,7 @@ const baseline = [
 export const sampleQuote: QuoteDocument = {
   workshop: {
     name: "Saltbush Dyno & Driveline",
-    abn: "47 555 222 000",
+    taxNumber: "ABN 47 555 222 000",
     address: ["14 Quandong Road", "Wirrabilla SA 5999"],
     phone: "(08) 5550 1234",
     email: "desk@saltbush.example",

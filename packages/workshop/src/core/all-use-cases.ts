@@ -57,6 +57,11 @@ import { getPerson } from "../identity/get-person";
 import { givePassword } from "../identity/give-password";
 import { listPeople } from "../identity/list-people";
 import { changePassword, signOutEverywhere, whoAmI } from "../identity/own-account";
+import { creditInvoice } from "../invoices/credit-invoice";
+import { invoicePdf } from "../invoices/invoice-pdf";
+import { invoiceXml } from "../invoices/invoice-xml";
+import { issueInvoice } from "../invoices/issue-invoice";
+import { invoicesOfQuote } from "../invoices/list-invoices";
 import { countGoodsIn } from "../jobs/count-goods-in";
 import { jobGate } from "../jobs/gate";
 import { listJobs } from "../jobs/list-jobs";
@@ -199,6 +204,11 @@ export const allUseCases = [
   showChassis,
   findEverything,
   showToday,
+  creditInvoice,
+  invoicePdf,
+  invoiceXml,
+  issueInvoice,
+  invoicesOfQuote,
   acceptVersion,
   addLine,
   compareVersions,

@@ -23,6 +23,9 @@ const sentences: Readonly<Record<string, string>> = {
   quantity_is_positive: "A quantity is at least 1.",
   vehicle_workshop_id_vin_key: "This VIN was added a moment ago. Find the vehicle by its VIN and open it.",
   person_email_key: "Somebody signs in with that e-mail already. Use another address.",
+  invoice_numbers_follow: "Another invoice was issued at the same moment. Issue this one again.",
+  credit_within_invoice:
+    "No more is credited than was invoiced. Open the quote again and check what is left.",
   refund_within_received: "No more goes back than was received. Open the quote again and check the amount.",
   payment_is_positive: "An amount is more than nothing.",
 };

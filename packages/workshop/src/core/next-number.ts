@@ -5,7 +5,7 @@ import { newId } from "./new-id";
 export async function nextNumber(
   tx: Transaction,
   workshopId: string,
-  series: "build" | "quote" | "job" | "catalogue",
+  series: "build" | "quote" | "job" | "catalogue" | "invoice",
 ): Promise<number> {
   const first = series === "catalogue" ? 1 : 1001;
   const rows = await tx.$queryRaw<{ taken: number }[]>`

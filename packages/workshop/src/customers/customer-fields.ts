@@ -1,3 +1,4 @@
+import { abn } from "@buildproof/compliance";
 import { z } from "zod";
 
 const e164Digits = (phone: string) => phone.replace(/\D/g, "").length;
@@ -27,6 +28,16 @@ export const customerFields = {
       "Enter the e-mail address like name@place.example, or leave it empty.",
     ),
   address: z.string().trim().max(500, "An address has at most 500 characters."),
+  /** Digits as the law writes them; empty for a private customer. */
+  taxNumber: z
+    .string()
+    .trim()
+    .transform((typed) => typed.replaceAll(/[\s.-]/g, ""))
+    .refine(
+      (digits) => digits === "" || abn(digits).valid || /^\d{15}$/.test(digits),
+      "Enter the eleven digits of an ABN, or the fifteen of a Gulf tax number. One digit is off; check it.",
+    )
+    .default(""),
   notes: z.string().trim().max(4_000, "Notes have at most 4,000 characters."),
 };
 

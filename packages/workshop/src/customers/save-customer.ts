@@ -36,11 +36,11 @@ export const editCustomer = command({
       data: { ...fields, revision: { increment: 1 } },
     });
     if (count === 0) return refuseCustomer("stale-customer");
-    const { name, phone, email, address, notes } = before;
+    const { name, phone, email, address, taxNumber, notes } = before;
     audit({
       entity: "customer",
       entityId: customerId,
-      before: { name, phone, email, address, notes },
+      before: { name, phone, email, address, taxNumber, notes },
       after: fields,
     });
     return ok({ revision: seen + 1 });

@@ -25,13 +25,14 @@ export const showCustomer = query({
       },
     });
     if (!row) return refuseCustomer("customer-not-found");
-    const { id, name, phone, email, address, notes, revision } = row;
+    const { id, name, phone, email, address, taxNumber, notes, revision } = row;
     return ok({
       id,
       name,
       phone,
       email,
       address,
+      taxNumber,
       notes,
       revision,
       alike: await sameContact(tx, row, id),

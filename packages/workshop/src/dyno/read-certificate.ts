@@ -1,6 +1,7 @@
 import type { Transaction } from "@buildproof/database";
 import { type DynoCertificateDocument, dynoCertificatePdf } from "@buildproof/documents";
 import { z } from "zod";
+import { letterHead } from "../core/letter-head";
 import { ok } from "../core/result";
 import { dateInZone } from "../core/site-date";
 import { query } from "../core/use-case";
@@ -21,11 +22,11 @@ export const readDynoCertificate = query({
       orderBy: [{ at: "desc" }, { id: "desc" }],
     });
     if (!verdict) return refuse("verdict-not-released");
-    const site = await readLetterHead(tx);
+    const site = await tx.site.findFirstOrThrow({ orderBy: { name: "asc" } });
     const released = await releasedFigures(tx, verdict, site.timeZone);
     if (!released) return refuse("nothing-to-certify");
     const document: DynoCertificateDocument = {
-      workshop: site.letterHead,
+      workshop: letterHead(site),
       customer: { name: job.customer.name },
       vehicle: {
         description: job.vehicle.vehicleModel.name,
@@ -55,12 +56,4 @@ const jobSelect = {
 async function operatorOf(tx: Transaction, { operatorId }: SessionRecord): Promise<string> {
   const person = operatorId ? await tx.person.findUnique({ where: { id: operatorId } }) : null;
   return person?.name ?? "not recorded";
-}
-
-async function readLetterHead(tx: Transaction) {
-  const workshop = await tx.workshop.findFirstOrThrow({ select: { name: true } });
-  const site = await tx.site.findFirstOrThrow({ orderBy: { name: "asc" } });
-  const { taxNumber: abn, phone, email, timeZone } = site;
-  const address = site.address.split(/\n|, /);
-  return { letterHead: { name: workshop.name, abn, address, phone, email }, timeZone };
 }

@@ -10,6 +10,11 @@ export const en = {
     fee: "Consumables and fees",
     extra: "Also",
   },
+  invoiceBasis: (d: { quote: number; version: number }) =>
+    `For the work of quote ${d.quote}, version ${d.version}, as you accepted it.`,
+  invoicePayment: (number: number) =>
+    `By transfer, at the counter by card, or in cash; name invoice ${number} with your payment.`,
+  taxFree: { Z: "free", E: "exempt", O: "none" },
   inclusions: (package_: string | null) => [
     ...(package_ ? [`Everything that the ${package_} package calls for on your vehicle.`] : []),
     "Parts, workshop and dyno hours, consumables and fees as listed, tax included.",

@@ -1,5 +1,6 @@
 import type { Transaction } from "@buildproof/database";
 import type { HandOverPackDocument } from "@buildproof/documents";
+import { addressLines, letterHead } from "../core/letter-head";
 import { dateInZone } from "../core/site-date";
 import { kitListOf, selectionOf } from "../jobs/accepted-selection";
 import { ownSteps, type StepState, stepStates } from "../jobs/step-progress";
@@ -36,16 +37,10 @@ export async function packDocument(
   const dyno = await packDyno(tx, job.id, timeZone);
   const { customer, vehicle, version } = job;
   return {
-    workshop: {
-      name: site.name,
-      abn: site.taxNumber,
-      address: linesOf(site.address),
-      phone: site.phone,
-      email: site.email,
-    },
+    workshop: letterHead(site),
     customer: {
       name: customer.name,
-      ...(customer.address ? { address: linesOf(customer.address) } : {}),
+      ...(customer.address ? { address: addressLines(customer.address) } : {}),
       email: customer.email,
       phone: customer.phone,
     },
@@ -113,8 +108,4 @@ function followUpsOf({ followUpOn }: HandedOver): HandOverPackDocument["followUp
       when: `agreed for ${dateWords(followUpOn)}`,
     },
   ];
-}
-
-function linesOf(address: string): readonly string[] {
-  return address.split(/\s*[\n,]\s*/).filter((line) => line !== "");
 }

@@ -2,28 +2,13 @@ import { describe, expect, test } from "vitest";
 import { newId } from "../core/new-id";
 import { perform } from "../core/perform";
 import { demoWorkshop } from "../testing/demo-workshop";
-import { newIssued, newLink } from "../testing/quote-story";
-import { acceptVersion } from "./accept-version";
+import { newAccepted, newIssued } from "../testing/quote-story";
 import { moneyInForce } from "./quote-money";
 import { recordPayment } from "./record-payment";
-import { showQuote } from "./show-quote";
 
 const trial = demoWorkshop();
 
-async function accepted() {
-  const issued = await newIssued(trial);
-  const { customer } = await newLink(trial, issued.versionId);
-  const { versionId } = issued;
-  await trial.done(customer, acceptVersion, {
-    versionId,
-    name: "Q. Customer",
-    agreed: true,
-    statement: "Yes.",
-  });
-  const { money } = await trial.done("desk", showQuote, { quoteId: issued.quoteId });
-  if (!money) throw new Error("nothing is due on an accepted quote");
-  return { ...issued, ...money };
-}
+const accepted = () => newAccepted(trial);
 
 const payment = (quoteId: string, amount: string, more: object = {}) => ({
   quoteId,

@@ -1,4 +1,5 @@
 import type { QuoteDocument } from "@buildproof/documents";
+import { addressLines, letterHead } from "../core/letter-head";
 import { dateInZone } from "../core/site-date";
 import { en } from "../messages/en";
 import { dayInWords } from "./day-in-words";
@@ -10,16 +11,10 @@ export function quoteDocument(version: VersionContent): QuoteDocument {
   const madeAt = version.issuedAt ?? version.createdAt;
   const notice = noticeOf(version);
   return {
-    workshop: {
-      name: site.name,
-      abn: site.taxNumber,
-      address: linesOf(site.address),
-      phone: site.phone,
-      email: site.email,
-    },
+    workshop: letterHead(site),
     customer: {
       name: customer.name,
-      ...(customer.address ? { address: linesOf(customer.address) } : {}),
+      ...(customer.address ? { address: addressLines(customer.address) } : {}),
       ...(customer.email ? { email: customer.email } : {}),
       ...(customer.phone ? { phone: customer.phone } : {}),
     },
@@ -79,8 +74,4 @@ function noticeOf(version: VersionContent): string | null {
     default:
       return en.notice[status];
   }
-}
-
-function linesOf(address: string): readonly string[] {
-  return address.split(/\s*[\n,]\s*/).filter((line) => line !== "");
 }

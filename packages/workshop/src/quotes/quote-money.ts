@@ -4,19 +4,39 @@ import type { Transaction } from "@buildproof/database";
 export type QuoteMoney = {
   /** All that came in, less what went back: what the workshop holds of the customer's money. */
   readonly receivedMinor: bigint;
+  /** What is asked: the accepted price, or what credit notes have left of its invoice. */
   readonly grossMinor: bigint;
   readonly depositMinor: bigint;
   readonly currency: string;
   readonly depositMet: boolean;
   /** Never less than nothing. */
   readonly outstandingMinor: bigint;
+  /** Held beyond what is asked: it goes back to the customer. Never less than nothing. */
+  readonly owedBackMinor: bigint;
 };
 
-type Asking = { readonly grossMinor: bigint; readonly depositMinor: bigint; readonly currency: string };
+type Asking = {
+  readonly id: string;
+  readonly grossMinor: bigint;
+  readonly depositMinor: bigint;
+  readonly currency: string;
+};
 type Entry = { readonly kind: "deposit" | "balance" | "refund"; readonly amountMinor: bigint };
 
 export async function quoteMoney(tx: Transaction, quoteId: string, version: Asking): Promise<QuoteMoney> {
-  return moneyOf(await tx.payment.findMany({ where: { quoteId } }), version);
+  const asked = { ...version, grossMinor: await askedFor(tx, version) };
+  return moneyOf(await tx.payment.findMany({ where: { quoteId } }), asked);
+}
+
+/** The accepted price; once it is invoiced, what credit notes have left of the newest invoice. */
+async function askedFor(tx: Transaction, { id, grossMinor }: Asking): Promise<bigint> {
+  const invoice = await tx.invoice.findFirst({
+    where: { versionId: id, kind: "invoice" },
+    orderBy: { number: "desc" },
+    include: { creditNotes: { select: { grossMinor: true } } },
+  });
+  if (!invoice) return grossMinor;
+  return invoice.creditNotes.reduce((left, note) => left - note.grossMinor, invoice.grossMinor);
 }
 
 /** The money of a quote against the version that the customer accepted; null while none is. */
@@ -46,7 +66,9 @@ function moneyOf(entries: readonly Entry[], { grossMinor, depositMinor, currency
     grossMinor,
     depositMinor,
     currency,
-    depositMet: receivedMinor >= depositMinor,
+    // Nobody owes a deposit on more than there is to pay.
+    depositMet: receivedMinor >= depositMinor || outstanding <= 0n,
     outstandingMinor: outstanding > 0n ? outstanding : 0n,
+    owedBackMinor: outstanding < 0n ? -outstanding : 0n,
   };
 }

@@ -8,7 +8,7 @@ import { settleJobsOfQuote } from "../paperwork/settle-job";
 import { dateInput } from "./line-input";
 import { lockQuote } from "./lock-quote";
 import { paymentMethods } from "./payment-methods";
-import { moneyInForce, receivedOn } from "./quote-money";
+import { moneyInForce, quoteMoney } from "./quote-money";
 import { quoteSite } from "./quote-site";
 import { refuse } from "./refuse-quote";
 import { typedAmount } from "./typed-amount";
@@ -37,7 +37,7 @@ export const recordPayment = command({
     if (day > dateInZone(work.now, site.timeZone)) return refuse("received-in-future");
     const accepted = await tx.quoteVersion.findFirst({ where: { quoteId, status: "accepted" } });
     if (!accepted) return refuse("nothing-accepted");
-    const remains = accepted.grossMinor - (await receivedOn(tx, quoteId));
+    const { outstandingMinor: remains } = await quoteMoney(tx, quoteId, accepted);
     if (amountMinor > remains)
       return refuse("more-than-due", { remains: formatMoney(minorUnits(remains), site.currency) });
     const id = newId();

@@ -91,6 +91,7 @@ export const showQuote = query({
         receivedMinor: Number(money.receivedMinor),
         depositMet: money.depositMet,
         remainsMinor: Number(money.outstandingMinor),
+        owedBackMinor: Number(money.owedBackMinor),
       },
       margin: may("quote-margin:read") ? marginOfLines(rows) : null,
       may: {
@@ -99,6 +100,8 @@ export const showQuote = query({
         anyDiscount: may("quotes:discount"),
         recordPayment: may("deposits:record"),
         refund: may("refunds:record"),
+        issueInvoice: may("invoices:issue"),
+        credit: may("invoices:credit"),
         seeCost: may("quote-margin:read"),
       },
     });

@@ -94,8 +94,8 @@ export async function versionContent(tx: Transaction, versionId: string, now: Da
 
 /** What a reader may know of the site: not what an hour costs us. */
 function publicSite(site: QuoteSite) {
-  const { name, timeZone, taxName, taxNumber, address, phone, email, discountLimitPct } = site;
-  return { name, timeZone, taxName, taxNumber, address, phone, email, discountLimitPct };
+  const { name, timeZone, jurisdiction, taxName, taxNumber, address, phone, email, discountLimitPct } = site;
+  return { name, timeZone, jurisdiction, taxName, taxNumber, address, phone, email, discountLimitPct };
 }
 
 const isOut = ({ status }: { readonly status: string }) => status !== "draft";

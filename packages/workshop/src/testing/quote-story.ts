@@ -2,6 +2,7 @@ import { startBuild } from "../builds/start-build";
 import type { Actor } from "../core/actor";
 import { newId } from "../core/new-id";
 import { hashOfToken, newSecretToken } from "../core/secret-token";
+import { acceptVersion } from "../quotes/accept-version";
 import { draftFromBuild } from "../quotes/draft-from-build";
 import { issueVersion } from "../quotes/issue-version";
 import { makeLink } from "../quotes/make-link";
@@ -64,6 +65,18 @@ export async function newIssued(trial: Trial, packageCode?: string) {
   const draft = await newDraft(trial, packageCode);
   await trial.done("desk", issueVersion, { versionId: draft.versionId, revision: 1 });
   return draft;
+}
+
+/** A quote that its customer has accepted, and what it asks of them. */
+export async function newAccepted(trial: Trial, packageCode?: string) {
+  const issued = await newIssued(trial, packageCode);
+  const { versionId } = issued;
+  const { customer } = await newLink(trial, versionId);
+  const says = { versionId, name: "Q. Customer", agreed: true, statement: "Yes." };
+  await trial.done(customer, acceptVersion, says);
+  const { money } = await trial.done("desk", showQuote, { quoteId: issued.quoteId });
+  if (!money) throw new Error("nothing is due on an accepted quote");
+  return { ...issued, ...money };
 }
 
 /** Makes a link to a version, and answers its token with whom its holder acts as. */

@@ -6,6 +6,7 @@ interface CustomerFieldsProps {
     readonly phone: string;
     readonly email: string;
     readonly address: string;
+    readonly taxNumber: string;
     readonly notes: string;
   };
   /** Where the page is for nothing else. */
@@ -42,6 +43,13 @@ export function CustomerFields({ customer, autoFocus = false }: CustomerFieldsPr
         />
       </div>
       <TextField name="address" label="Address" defaultValue={customer?.address ?? ""} autoComplete="off" />
+      <TextField
+        name="taxNumber"
+        label="Number for tax"
+        defaultValue={customer?.taxNumber ?? ""}
+        autoComplete="off"
+        help="ABN of a business; leave it empty for a private customer."
+      />
       <TextField name="notes" label="Notes" lines={3} defaultValue={customer?.notes ?? ""} />
     </>
   );

@@ -7,6 +7,7 @@ export function customerOf(form: FormData) {
     phone: textOf(form, "phone"),
     email: textOf(form, "email"),
     address: textOf(form, "address"),
+    taxNumber: textOf(form, "taxNumber"),
     notes: textOf(form, "notes"),
   };
 }

@@ -45,6 +45,15 @@ export function MoneyPanel({ quote }: { readonly quote: ShownQuote }) {
             <SheetRow label="Remains to pay">
               <Money minor={money.remainsMinor} currency={currency} />
             </SheetRow>
+            {money.owedBackMinor > 0 && (
+              <SheetRow label="To go back">
+                <Money minor={money.owedBackMinor} currency={currency} />
+                <span className="sentence-note">
+                  More is here than the invoice asks after its credit notes: pay it back and record the
+                  refund.
+                </span>
+              </SheetRow>
+            )}
           </>
         )}
       </div>

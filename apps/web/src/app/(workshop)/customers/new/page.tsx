@@ -16,7 +16,7 @@ export default async function NewCustomerPage(props: { readonly searchParams: Pr
       <ActionForm action={addCustomerAction} label="New customer">
         <CustomerFields
           autoFocus
-          customer={{ name: name.slice(0, 200), phone: "", email: "", address: "", notes: "" }}
+          customer={{ name: name.slice(0, 200), phone: "", email: "", address: "", taxNumber: "", notes: "" }}
         />
         <div className="form-actions">
           <SubmitButton pendingLabel="Adding">Add the customer</SubmitButton>

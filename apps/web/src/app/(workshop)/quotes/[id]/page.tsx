@@ -6,6 +6,7 @@ import { ButtonLink } from "@/design/button";
 import { Page, Section, SheetHead } from "@/design/sheet";
 import { VersionChain } from "@/features/builds/version-chain";
 import { ForecastOnRecord } from "@/features/engineering/forecast-on-record";
+import { InvoicesSection } from "@/features/invoices/invoices-section";
 import { DifferenceTable } from "@/features/quotes/difference-table";
 import { AddLine } from "@/features/quotes/line-dialogs";
 import { LineTable } from "@/features/quotes/line-table";
@@ -56,6 +57,7 @@ export default async function QuotePage({ params, searchParams }: QuotePageProps
           <NextStep quote={quote} />
           <LinksSection quote={quote} />
           <MoneyPanel quote={quote} />
+          <InvoicesSection quote={quote} />
           <VersionList quote={quote} />
           {quote.margin && <MarginPanel margin={quote.margin} currency={shown.currency} />}
         </div>

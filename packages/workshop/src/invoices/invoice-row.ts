@@ -1,0 +1,3 @@
+import type { Transaction } from "@buildproof/database";
+
+export type InvoiceRow = Awaited<ReturnType<Transaction["invoice"]["findFirstOrThrow"]>>;

@@ -201,6 +201,40 @@ test("the owner records a refund, never more than is here, and it stands beside 
   await checkAccessibility(owner);
 });
 
+test("the desk invoices an accepted quote, the owner credits part of it, and both papers open", async ({
+  page,
+  openAs,
+}) => {
+  await signInAs(page, "desk");
+  await openQuote(page, "Sandell");
+  await page.getByRole("button", { name: "Issue the tax invoice" }).click();
+  await page.getByLabel("The customer's order number").fill("PO 7731");
+  await page.getByRole("button", { name: "Issue it" }).click();
+  const papers = page.getByRole("table", { name: "Invoices" });
+  const invoice = papers.getByRole("link", { name: /^Tax invoice \d+$/ });
+  await expect(invoice).toBeVisible();
+  await expect(page.getByRole("button", { name: "Issue the tax invoice" })).toHaveCount(0);
+  await expect(papers.getByRole("button", { name: "Credit" })).toHaveCount(0);
+  const pdf = await page.request.get((await invoice.getAttribute("href")) ?? "");
+  expect(pdf.headers()["content-type"]).toBe("application/pdf");
+  expect((await pdf.body()).subarray(0, 5).toString()).toBe("%PDF-");
+
+  const owner = await openAs("owner");
+  await owner.goto(page.url());
+  await owner.getByRole("table", { name: "Invoices" }).getByRole("button", { name: "Credit" }).click();
+  const dialog = owner.getByRole("dialog", { name: /^Credit invoice \d+$/ });
+  await dialog.getByLabel("Why, as the customer reads it").fill("Agreed for the late hand-over.");
+  await dialog.getByRole("button", { name: "Write the credit note" }).click();
+  await expect(dialog.getByText("Choose the lines to take back, or enter an amount.").first()).toBeVisible();
+  await checkAccessibility(owner);
+  await dialog.getByLabel(/^Or an amount off the whole/).fill("110.00");
+  await dialog.getByRole("button", { name: "Write the credit note" }).click();
+  await expect(dialog).toBeHidden();
+  const credited = owner.getByRole("table", { name: "Invoices" });
+  await expect(credited.getByRole("row", { name: /Credit note.*late hand-over.*110\.00/ })).toBeVisible();
+  await checkAccessibility(owner);
+});
+
 test("a customer declines, and the quote and the list say why", async ({ page, openAs }) => {
   await signInAs(page, "desk");
   await page.goto("/quotes?status=issued");

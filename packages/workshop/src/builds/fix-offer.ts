@@ -39,6 +39,11 @@ export function offerOfRemoval(build: Build, code: string): FixOffer {
   return offer(build, [], [code], []);
 }
 
+/** What a change of the choice comes to that is neither fix nor removal alone. */
+export function offerOfChange(build: Build, add: readonly string[], remove: readonly string[]): FixOffer {
+  return offer(build, add, remove, []);
+}
+
 function offer(
   { catalogue, site, chosen, ledger }: Build,
   add: readonly string[],

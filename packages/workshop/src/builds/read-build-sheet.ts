@@ -7,10 +7,8 @@ import { askedTorqueNm, type ForecastVehicle, forecastOfItems } from "../enginee
 import { measuredBaseline } from "../engineering/measured-baseline";
 import { givenFigures, storedAssumptions } from "../engineering/stored-assumptions";
 import type { Catalogue, CataloguePackage } from "./catalogue-rows";
-import { completionOf } from "./completion";
 import { type FactsWith, factsWith } from "./facts-with";
 import { capacityHeadline } from "./finding-words";
-import type { FixOffer } from "./fix-offer";
 import { inspectionStands } from "./inspection-limits";
 import { type Chosen, type Ledger, ledgerOf } from "./ledger";
 import { notFitting, prerequisiteModel } from "./prerequisite-model";
@@ -64,8 +62,6 @@ export type BuildSheet = ReadBuild & {
   readonly findings: readonly SheetFinding[];
   readonly capacities: readonly SheetCapacity[];
   readonly ledger: Ledger;
-  /** One way to add everything that is missing, and the ledger with it; null when nothing is or none is found. */
-  readonly completion: { readonly offer: FixOffer; readonly ledger: Ledger } | null;
   /** The first day on which all parts can be here, if they are ordered today. */
   readonly partsBy: string;
   readonly package: CataloguePackage | null;
@@ -85,7 +81,6 @@ export async function readBuildSheet(
     findings: sheetFindings(checked),
     capacities: capacitiesOf(checked),
     ledger: checked.ledger,
-    completion: completionOf(checked),
     partsBy: addDays(today, checked.ledger.leadDays),
     package: catalogue.packages.find(({ code }) => code === packageCode) ?? null,
   };

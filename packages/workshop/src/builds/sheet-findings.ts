@@ -8,9 +8,10 @@ import {
 import type { Site } from "../core/site";
 import type { Catalogue, CatalogueRule } from "./catalogue-rows";
 import type { FactsWith } from "./facts-with";
-import { chosenIn, findingHeadline, namedFacts, namedItems, nameOf, type Situation } from "./finding-words";
+import { chosenIn, findingHeadline, namedItems, nameOf, type Situation } from "./finding-words";
 import { bestOffers, type FixOffer, offerOfFix, offerOfRemoval } from "./fix-offer";
 import type { Chosen, Ledger } from "./ledger";
+import { type Remedy, remedyOf } from "./remedy";
 import { soundFixes } from "./sound-fixes";
 import { asSystemCode, type SystemCode, systemForLink } from "./systems";
 
@@ -28,7 +29,7 @@ export type SheetFinding = {
   readonly causedBy: readonly { readonly code: string; readonly name: string }[];
   readonly fixes: readonly FixOffer[];
   /** Where it is put right when no item does it. */
-  readonly remedy: { readonly place: "vehicle" | "inspection"; readonly sentence: string } | null;
+  readonly remedy: Remedy | null;
 };
 
 export type CheckedBuild = {
@@ -98,17 +99,4 @@ function systemOf(finding: Finding, rule: CatalogueRule | undefined, situation: 
   const code = missing ?? finding.items[0];
   const item = situation.catalogue.items.find((each) => each.code === code);
   return asSystemCode(item?.system ?? "operations");
-}
-
-function remedyOf(rule: CatalogueRule | undefined): SheetFinding["remedy"] {
-  if (rule?.kind !== "needs") return null;
-  const facts = namedFacts(rule.then);
-  if (facts.includes("fuelOctaneRon"))
-    return {
-      place: "vehicle",
-      sentence: "Record the fuel that the owner really buys on the vehicle's page.",
-    };
-  if (facts.includes("inspectionPassed"))
-    return { place: "inspection", sentence: "Or record the inspection below, once it is done." };
-  return null;
 }

@@ -3,6 +3,7 @@ import { makeApiToken } from "../api/make-api-token";
 import { revokeApiToken } from "../api/revoke-api-token";
 import { changeItems, choosePackage } from "../builds/change-items";
 import { editGoal } from "../builds/edit-goal";
+import { readForAlternatives } from "../builds/find-alternatives";
 import { listBuilds } from "../builds/list-builds";
 import { listOfferedPackages } from "../builds/offered-packages";
 import { recordInspection } from "../builds/record-inspection";
@@ -171,6 +172,7 @@ export const allUseCases = [
   changeItems,
   choosePackage,
   editGoal,
+  readForAlternatives,
   listBuilds,
   listOfferedPackages,
   recordInspection,

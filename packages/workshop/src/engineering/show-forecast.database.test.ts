@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { changeItems } from "../builds/change-items";
+import { findAlternatives } from "../builds/find-alternatives";
 import { showSheet } from "../builds/show-sheet";
 import { startBuild } from "../builds/start-build";
 import { newId } from "../core/new-id";
@@ -91,11 +92,20 @@ describe("the rules see the torque of the forecast", () => {
     expect(await whyNot()).toBeNull();
     await buysE85(vehicleId);
     expect(await whyNot()).toMatch(/^More than 780 N·m at the crank/);
-    const { forecast, findings, completion, revision } = await show(id);
+    const { forecast, findings, revision } = await show(id);
     expect(forecast.kind === "forecast" && forecast.askedOfGearbox.torqueNm).toBeLessThan(781);
     // The place is hot and asks for the kit, but what breaks another rule is no fix.
     expect(findings.find(({ rule }) => rule === "hot-kit-for-hot-places")?.fixes).toEqual([]);
-    expect(completion?.offer.add.map(({ code }) => code) ?? []).not.toContain("charge-cooler-hot-kit");
+    const found = await findAlternatives(
+      await trial.as("desk"),
+      { buildId: id },
+      new AbortController().signal,
+    );
+    const { clash, alternatives } = found.ok ? found.value : { clash: null, alternatives: [] };
+    expect(clash?.reasons.map(({ rule }) => rule)).toContain("torque-limit-gearbox");
+    expect(alternatives.flatMap(({ offer }) => offer.add.map(({ code }) => code))).not.toContain(
+      "charge-cooler-hot-kit",
+    );
     const refusal = await trial.refused("desk", changeItems, { buildId: id, revision, ...hotKit });
     expect(refusal.code).toBe("item-excluded");
   });

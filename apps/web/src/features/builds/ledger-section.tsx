@@ -1,13 +1,12 @@
 "use client";
 
 import type { ShownSheet } from "@buildproof/workshop";
-import { Button } from "@/design/button";
 import { Figure } from "@/design/figure";
 import { Money } from "@/design/money";
 import { RuledTable } from "@/design/ruled-table";
 import { Section } from "@/design/sheet";
+import { AlternativesSection } from "./alternatives-section";
 import { dateText, daysText, hoursText } from "./build-words";
-import { useSheet } from "./use-sheet";
 
 const columns = [
   { id: "what", title: "" },
@@ -58,7 +57,7 @@ export function LedgerSection({ sheet }: { readonly sheet: ShownSheet }) {
             : `${dateText(sheet.partsBy)}, ${daysText(ledger.leadDays)} if ordered today`}
         </Line>
       </dl>
-      <Missing sheet={sheet} />
+      <AlternativesSection sheet={sheet} />
       <PackagePromise sheet={sheet} />
     </Section>
   );
@@ -82,37 +81,6 @@ function Line({ label, children }: { readonly label: string; readonly children: 
     <div className="flex flex-wrap justify-between gap-x-4">
       <dt>{label}</dt>
       <dd className="font-semibold">{children}</dd>
-    </div>
-  );
-}
-
-function Missing({ sheet }: { readonly sheet: ShownSheet }) {
-  const { change, mayWrite } = useSheet();
-  const { completion, findings, site } = sheet;
-  if (findings.length === 0) return <p className="notice">Nothing is missing.</p>;
-  const points = findings.length === 1 ? "1 point is open" : `${findings.length} points are open`;
-  if (!completion) return <p className="notice">{points}; no added item closes them. Read the reasons.</p>;
-  const { offer, ledger } = completion;
-  return (
-    <div className="notice grid gap-2">
-      <p>
-        {points}. <strong>With what is missing: </strong>
-        <Money minor={ledger.total.grossMinor} currency={site.currency} />, {hoursText(ledger.labourHours)}
-        {ledger.dynoHours > 0 && ` and ${hoursText(ledger.dynoHours)} on the dyno`}.
-      </p>
-      {mayWrite && (
-        <Button
-          onPress={() =>
-            change(`${offer.add.length} missing items added`, {
-              kind: "items",
-              set: offer.add.map(({ code }) => ({ code, quantity: 1 })),
-              remove: [],
-            })
-          }
-        >
-          Add everything that is missing
-        </Button>
-      )}
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { Metadata } from "next";
 import { BuildSheet } from "@/features/builds/build-sheet";
 import { load } from "@/server/load";
 import { Refused } from "@/server/refused";
+import "@/features/builds/builds.css";
 import "@/features/chassis/chassis.css";
 
 export const metadata: Metadata = { title: "Build sheet" };

@@ -6,17 +6,18 @@ import { openItems } from "./prove-packages";
 import type { Prover } from "./prover";
 
 /** How many builds a catalogue allows, with a package in them or with nothing asked for. */
-export function countBuilds(
+export async function countBuilds(
   prover: Prover,
   sold: PackageToProve | null,
   isPossible: boolean,
   limits: CountLimits,
-): BuildCount {
+): Promise<BuildCount> {
   const real = prover.spread.model.items.length - prover.spread.steps.length;
-  const all = counted(prover, sold, (variable) => variable <= real, limits);
+  const all = await counted(prover, sold, (variable) => variable <= real, limits);
   const open = sold ? openItems(sold) : [];
   const shown = new Set(prover.literalsOf(open));
-  const ways = open.length > 0 ? counted(prover, sold, (variable) => shown.has(variable), limits) : null;
+  const ways =
+    open.length > 0 ? await counted(prover, sold, (variable) => shown.has(variable), limits) : null;
   const known = isPossible ? 1n : 0n;
   return {
     package: sold?.id ?? null,
@@ -26,12 +27,12 @@ export function countBuilds(
   };
 }
 
-function counted(
+async function counted(
   prover: Prover,
   sold: PackageToProve | null,
   isShown: (variable: number) => boolean,
   limits: CountLimits,
-): SelectionCount {
+): Promise<SelectionCount> {
   const { variables, clauses, sums } = prover.encodingOf({ groups: sold?.choices });
   const open = openConstraints({
     variables: Array.from({ length: variables }, (_, at) => at + 1),

@@ -14,45 +14,63 @@ export type CountLimits = {
   readonly steps: number;
   /** Asked now and then: whether the time is up. */
   readonly isOver?: (() => boolean) | undefined;
+  /** Awaited now and then, so that others get their turn. */
+  readonly pause?: (() => Promise<void>) | undefined;
 };
+
+/** Decisions between two pauses: some ten milliseconds. */
+const SLICE = 500;
 
 /**
  * In how many ways the variables that are shown can be chosen so that the others can follow.
  * Parts that share no constraint are counted apart and multiplied; a part that was met before, with the
- * same left of its sums, is not counted again.
+ * same left of its sums, is not counted again. So a count that pauses begins anew and is soon where it was.
  *
  * @source Bacchus, Dalmao, Pitassi, "Algorithms and complexity results for #SAT and Bayesian inference",
  *         FOCS 2003 (decomposition with component caching); Aziz, Chu, Muise, Stuckey, "#∃SAT: Projected
  *         model counting", SAT 2015 (deciding the projected variables first). From memory.
  */
-export function countSelections(
+export async function countSelections(
   open: OpenConstraints,
   isShown: (variable: number) => boolean,
-  limits: CountLimits,
-): SelectionCount {
-  const counting = new Counting(isShown, limits);
+  { steps, isOver, pause }: CountLimits,
+): Promise<SelectionCount> {
   const first = assume(open, []);
-  const count = first ? counting.count(first.open) : 0n;
-  return { isExact: !counting.isStopped, count };
+  if (!first) return { isExact: true, count: 0n };
+  const counting = new Counting(isShown);
+  let best = 0n;
+  for (let left = steps, slice = SLICE; ; ) {
+    const known = counting.knownParts;
+    const { isExact, count } = counting.run(first.open, Math.min(slice, left));
+    if (isExact) return { isExact, count };
+    if (count > best) best = count;
+    left -= slice;
+    if (left <= 0 || isOver?.()) return { isExact: false, count: best };
+    // Where nothing was finished in a slice, more of it is needed to get anywhere.
+    if (counting.knownParts === known) slice *= 2;
+    await pause?.();
+  }
 }
 
-/** Steps between two looks at the time. */
-const PATIENCE = 64;
-
 class Counting {
-  isStopped = false;
+  #isStopped = false;
   readonly #known = new Map<string, bigint>();
-  readonly #budget: Budget;
-  #untilLook = PATIENCE;
+  readonly #budget: Budget = { left: 0 };
 
-  constructor(
-    private readonly isShown: (variable: number) => boolean,
-    private readonly limits: CountLimits,
-  ) {
-    this.#budget = { left: limits.steps };
+  constructor(private readonly isShown: (variable: number) => boolean) {}
+
+  get knownParts(): number {
+    return this.#known.size;
   }
 
-  count(open: OpenConstraints): bigint {
+  run(open: OpenConstraints, steps: number): SelectionCount {
+    this.#isStopped = false;
+    this.#budget.left = steps;
+    const count = this.#count(open);
+    return { isExact: !this.#isStopped, count };
+  }
+
+  #count(open: OpenConstraints): bigint {
     let product = 1n;
     // Small parts first: when the steps run out in the largest, the others are counted in full.
     const parts = [...partsOf(open)].sort((a, b) => a.variables.length - b.variables.length);
@@ -72,7 +90,7 @@ class Counting {
     if (!this.#step()) return 0n;
     const variable = nextVariable(part, this.isShown);
     const count = variable === undefined ? this.#countHidden(part) : this.#countBoth(part, variable);
-    if (!this.isStopped) this.#known.set(key, count);
+    if (!this.#isStopped) this.#known.set(key, count);
     return count;
   }
 
@@ -80,7 +98,7 @@ class Counting {
     let count = 0n;
     for (const literal of [-variable, variable]) {
       const next = assume(part, [literal]);
-      if (next) count += this.count(next.open);
+      if (next) count += this.#count(next.open);
     }
     return count;
   }
@@ -88,19 +106,14 @@ class Counting {
   /** Nothing is shown any more: it only matters whether there is a way. */
   #countHidden(part: OpenConstraints): bigint {
     const found = someModel(part, this.#budget);
-    if (found === "unsettled") this.isStopped = true;
+    if (found === "unsettled") this.#isStopped = true;
     return found === null || found === "unsettled" ? 0n : 1n;
   }
 
   #step(): boolean {
     this.#budget.left -= 1;
-    this.#untilLook -= 1;
-    if (this.#untilLook <= 0) {
-      this.#untilLook = PATIENCE;
-      if (this.limits.isOver?.()) this.isStopped = true;
-    }
-    if (this.#budget.left < 0) this.isStopped = true;
-    return !this.isStopped;
+    if (this.#budget.left < 0) this.#isStopped = true;
+    return !this.#isStopped;
   }
 }
 

@@ -1,3 +1,4 @@
+import type { WrittenDecimal } from "@buildproof/units";
 import type { Clash } from "../complete/clash";
 import type {
   BuildCount,
@@ -14,7 +15,8 @@ export type ProofWords = {
   readonly package: (id: string) => string;
   /** What a rule or group says, as a sentence. */
   readonly rule: (id: string) => string;
-  readonly fact: (name: string) => string;
+  /** What a vehicle has whose fact is the value, at least it, or less than it, as in "vehicles with …". */
+  readonly fact: (name: string, value: WrittenDecimal, how: "is" | "at-least" | "below") => string;
   readonly limit: (id: string) => { readonly name: string; readonly unit: string };
 };
 
@@ -38,9 +40,9 @@ export function findingSentence(finding: ProofFinding, words: ProofWords): strin
     case "forces":
       return `Every build${having(finding.by, words)} has ${list(finding.items.map(words.item))}.`;
     case "only-at-least":
-      return `Every build${having(finding.by, words)} needs ${words.fact(finding.fact)} of at least ${finding.value}.`;
+      return `Every build${having(finding.by, words)} is for vehicles with ${words.fact(finding.fact, finding.value, "at-least")} only.`;
     case "only-below":
-      return `Every build${having(finding.by, words)} needs ${words.fact(finding.fact)} below ${finding.value}.`;
+      return `Every build${having(finding.by, words)} is for vehicles with ${words.fact(finding.fact, finding.value, "below")} only.`;
     case "unsettled":
       return unsettled(finding.question, words);
   }
@@ -121,8 +123,8 @@ function having(by: Chooser, words: ProofWords): string {
 }
 
 function on({ facts }: ExampleBuild, words: ProofWords): string {
-  const said = Object.entries(facts).map(([fact, value]) => `${words.fact(fact)} ${value}`);
-  return said.length > 0 ? ` (${said.join(", ")})` : "";
+  const said = Object.entries(facts).map(([fact, value]) => words.fact(fact, value, "is"));
+  return said.length > 0 ? ` on a vehicle with ${list(said)}` : "";
 }
 
 function quoted(ids: readonly string[], words: ProofWords): string {

@@ -23,6 +23,8 @@ export type ProofLimits = {
   readonly isOver?: (() => boolean) | undefined;
   /** Decisions that each count may take. */
   readonly countSteps?: number | undefined;
+  /** Awaited every few milliseconds, so that others get their turn. */
+  readonly pause?: (() => Promise<void>) | undefined;
 };
 
 const COUNT_STEPS = 200_000;
@@ -40,12 +42,12 @@ export async function proveCatalogue(
   catalogue: CatalogueToProve,
   vehicles: VehiclesToProve,
   search: Search,
-  { isOver = () => false, countSteps = COUNT_STEPS }: ProofLimits = {},
+  { isOver = () => false, countSteps = COUNT_STEPS, pause }: ProofLimits = {},
 ): Promise<CatalogueProof> {
   const { model, packages = [], limits = [] } = catalogue;
   const { facts = {}, barred = [], overridable = [] } = vehicles;
   checkNames(catalogue, barred);
-  const prover = new Prover(spreadFacts(model, facts), barred, shortLookFirst(search), isOver);
+  const prover = new Prover(spreadFacts(model, facts), barred, shortLookFirst(search), { isOver, pause });
   const any = await prover.ask({});
   if (any.status !== "possible") return unprovable(prover, any.status);
 
@@ -58,11 +60,11 @@ export async function proveCatalogue(
   const buildable = packages.filter(({ id }) => !isNever(sold, id));
   const choices = await proveChoices(prover, buildable, choosable);
 
-  const count = { steps: countSteps, isOver };
-  const counts: BuildCount[] = [countBuilds(prover, null, true, count)];
+  const count = { steps: countSteps, isOver, pause };
+  const counts: BuildCount[] = [await countBuilds(prover, null, true, count)];
   for (const each of packages) {
     const isPossible = !isNever(sold, each.id) && !isOpen(sold, each.id);
-    counts.push(countBuilds(prover, each, isPossible, count));
+    counts.push(await countBuilds(prover, each, isPossible, count));
   }
   return { findings: [...sold, ...items, ...rules, ...choices], limits: limitProofs, counts };
 }

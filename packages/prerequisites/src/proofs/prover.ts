@@ -38,7 +38,10 @@ export class Prover {
     readonly spread: SpreadModel,
     readonly barred: readonly string[],
     private readonly search: Search,
-    private readonly isOver: () => boolean,
+    private readonly time: {
+      readonly isOver: () => boolean;
+      readonly pause?: (() => Promise<void>) | undefined;
+    },
   ) {
     const { model, facts } = spread;
     this.encoding = encode(model, facts);
@@ -55,7 +58,8 @@ export class Prover {
       const known = this.builds.find((build) => answers(build, question));
       if (known) return { status: "possible", witness: known };
     }
-    if (this.isOver()) return { status: "unsettled" };
+    await this.time.pause?.();
+    if (this.time.isOver()) return { status: "unsettled" };
     const { encoding, chosen, ...rest } = this.#problem(question);
     const origins = this.#modelOf(question);
     const members = [
@@ -74,7 +78,7 @@ export class Prover {
 
   /** Why what was found impossible is: a clash from which nothing can be left out; null when the time is up. */
   async clash(question: Question): Promise<Clash | null> {
-    if (this.isOver()) return null;
+    if (this.time.isOver()) return null;
     const model = this.#modelOf(question);
     const bare = situation([], this.spread.facts);
     return clashIn({ ...this.#problem(question), ready: prepare(model), bare }, this.search);

@@ -115,7 +115,7 @@ test("each finding is said with its reasons and with what to do", async () => {
   ]).toEqual([
     "the package kit can never be built. This speaks against it: “What load says.”",
     "the blower can never be chosen. These leave no way together: “What feed says.” “What no feed says.”",
-    "Every build with the lamp is for vehicles with octane at-least 95 only.",
-    "A build that can be sold exceeds the limit “limit load”: the lamp and the winch on a vehicle with octane is 95, 12 kg asked of 10 kg. Let a rule that nobody may set aside stop it.",
+    "Every build with the lamp is only for vehicles with octane at-least 95.",
+    "The limit “limit load” is exceeded when somebody sets its rule aside, as by the lamp and the winch on a vehicle with octane is 95: 12 kg asked of 10 kg. Make it a safety rule if nobody may.",
   ]);
 });

@@ -73,16 +73,17 @@ export type UnsettledQuestion =
   | { readonly about: "option"; readonly id: string; readonly item: string }
   | { readonly about: "forces"; readonly by: Chooser };
 
-/** A build, and what of the vehicle may vary and a rule asks about. */
+/** A build, and what the vehicle has beyond the least that it may have. */
 export type ExampleBuild = { readonly items: readonly string[]; readonly facts: Facts };
 
 export type LimitProof = {
   readonly limit: string;
   /**
    * `kept-by-others`: what the other rules let through never exceeds it. `kept-by-itself`: it would, as the
-   * example shows, and only the limit's own rule stops it. `exceeded`: the example can be sold.
+   * example shows, and only the limit's own rule stops it. `set-aside`: that rule may be set aside, and then
+   * the example is sold. `exceeded`: no rule stops the example.
    */
-  readonly verdict: "kept-by-others" | "kept-by-itself" | "exceeded" | "unsettled";
+  readonly verdict: "kept-by-others" | "kept-by-itself" | "set-aside" | "exceeded" | "unsettled";
   /** Enough rules to keep it, when others do. */
   readonly by: readonly string[] | null;
   readonly example: (ExampleBuild & LimitUse) | null;

@@ -38,11 +38,13 @@ export function findingSentence(finding: ProofFinding, words: ProofWords): strin
     case "rule-always-kept":
       return alwaysKept(finding, words);
     case "forces":
+      if (finding.by && "package" in finding.by)
+        return `${words.package(finding.by.package)} lacks ${list(finding.items.map(words.item))}: no build with it goes without.`;
       return `Every build${having(finding.by, words)} has ${list(finding.items.map(words.item))}.`;
     case "only-at-least":
-      return `Every build${having(finding.by, words)} is for vehicles with ${words.fact(finding.fact, finding.value, "at-least")} only.`;
+      return `Every build${having(finding.by, words)} is only for vehicles with ${words.fact(finding.fact, finding.value, "at-least")}.`;
     case "only-below":
-      return `Every build${having(finding.by, words)} is for vehicles with ${words.fact(finding.fact, finding.value, "below")} only.`;
+      return `Every build${having(finding.by, words)} is only for vehicles with ${words.fact(finding.fact, finding.value, "below")}.`;
     case "unsettled":
       return unsettled(finding.question, words);
   }
@@ -56,10 +58,12 @@ export function limitSentence({ limit, verdict, example }: LimitProof, words: Pr
   }
   if (!example) return `No build that the other rules let through exceeds the limit “${name}”.`;
   const use = `${number(example.asked)} ${unit} asked of ${number(example.supplied)} ${unit}`;
-  const build = list(example.items.map(words.item));
-  return verdict === "exceeded"
-    ? `A build that can be sold exceeds the limit “${name}”: ${build}${on(example, words)}, ${use}. Let a rule that nobody may set aside stop it.`
-    : `Only its own rule keeps the limit “${name}”: it stops builds like ${build}${on(example, words)}, ${use}.`;
+  const build = `${list(example.items.map(words.item))}${on(example, words)}: ${use}.`;
+  if (verdict === "kept-by-itself")
+    return `Only its own rule keeps the limit “${name}”. It stops builds like ${build}`;
+  return verdict === "set-aside"
+    ? `The limit “${name}” is exceeded when somebody sets its rule aside, as by ${build} Make it a safety rule if nobody may.`
+    : `No rule keeps the limit “${name}”, and builds that can be sold exceed it, as ${build} Add a rule for this vehicle.`;
 }
 
 export function countSentence({ package: id, isExact, builds }: BuildCount, words: ProofWords): string {

@@ -35,12 +35,15 @@ async function proveLimit(
   if (answer.status === "impossible") {
     return { ...nothing, verdict: "kept-by-others", by: await keepersOf(prover, { rules }, limit.id) };
   }
-  const verdict = others.length < stopping.length ? "kept-by-itself" : "exceeded";
+  const hasRule = prover.rules.some(({ id }) => id === limit.id);
+  const verdict = others.length < stopping.length ? "kept-by-itself" : hasRule ? "set-aside" : "exceeded";
   const selected = withoutNeedless(prover, answer.witness, rules);
   const items = prover.spread.model.items.map(({ id }) => id).filter((id) => selected.has(id));
   const steps = new Set(prover.spread.steps.map(({ id }) => id));
-  const varying = new Set(prover.spread.steps.map(({ fact }) => fact));
-  const facts = Object.entries(factsOfSteps(prover.spread, selected)).filter(([fact]) => varying.has(fact));
+  const lowest = prover.spread.facts;
+  const facts = Object.entries(factsOfSteps(prover.spread, selected)).filter(
+    ([fact, value]) => value !== lowest[fact],
+  );
   return {
     ...nothing,
     verdict,

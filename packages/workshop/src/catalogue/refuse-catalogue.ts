@@ -20,5 +20,9 @@ export const refuseCatalogue = refusals({
     `The catalogue has changed since this draft was written: ${d.points.join(", ")}. Look at each of them in the draft and keep or drop the change, then publish again.`,
   "points-nowhere": (d: { points: readonly string[] }) =>
     `Something in this draft points at what would not be there. ${d.points.join(" ")}`,
+  "example-drafted": (d: { code: string }) =>
+    `${d.code} is not sold yet, so that no build can have it. Publish the draft first, or look at the example here.`,
+  "no-such-vehicle": (d: { model: string }) =>
+    `No vehicle of the model ${d.model} is in the book. Add one first, then open the example again.`,
   stale: () => staleSentence("draft"),
 });

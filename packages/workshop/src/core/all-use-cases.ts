@@ -16,6 +16,8 @@ import { discardVersion, renameVersion } from "../catalogue/edit-version";
 import { goBack } from "../catalogue/go-back";
 import { listCatalogue } from "../catalogue/list-catalogue";
 import { listVersions } from "../catalogue/list-versions";
+import { openExample } from "../catalogue/proof/open-example";
+import { readForProof } from "../catalogue/proof/prove-catalogue";
 import { publishVersion } from "../catalogue/publish-version";
 import { keepChange, undoChange } from "../catalogue/settle-change";
 import { showPart } from "../catalogue/show-part";
@@ -186,6 +188,8 @@ export const allUseCases = [
   goBack,
   listCatalogue,
   listVersions,
+  openExample,
+  readForProof,
   publishVersion,
   keepChange,
   undoChange,

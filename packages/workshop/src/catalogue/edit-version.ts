@@ -2,7 +2,7 @@ import { z } from "zod";
 import { ok } from "../core/result";
 import { revision } from "../core/revision";
 import { command } from "../core/use-case";
-import { openDraft } from "./change-part";
+import { openDraft } from "./draft-changes";
 import { refuseCatalogue } from "./refuse-catalogue";
 import { versionTitle } from "./start-version";
 

@@ -4,7 +4,7 @@ import { z } from "zod";
 import { newId } from "../core/new-id";
 import { ok } from "../core/result";
 import { command } from "../core/use-case";
-import { storeChanges } from "./change-part";
+import { storeChanges } from "./draft-changes";
 import type { PartChange } from "./part-content";
 import { readCatalogueState } from "./read-catalogue-state";
 import { storedChange } from "./read-version";

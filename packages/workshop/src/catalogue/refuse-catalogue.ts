@@ -10,6 +10,9 @@ export const refuseCatalogue = refusals({
   "part-unchanged": () => "Nothing differs from the catalogue as it is. Change something, or leave the page.",
   "part-unknown": (d: { code: string }) => `The catalogue has no ${d.code}. Look for it in the list again.`,
   "part-not-found": (d: { code: string }) => `The catalogue has no ${d.code}. Look for it in the list again.`,
+  "amount-wrong": () =>
+    "Write the amount as a number with at most the decimals of the money, such as 1,940.00.",
+  "component-unknown": () => "Choose what it is on the vehicle from the list.",
   "figures-wrong": (d: { points: readonly string[] }) => d.points.join(" "),
   "nothing-to-undo": (d: { number: number }) =>
     `Nothing differs from the catalogue of version ${d.number}. There is nothing to go back from.`,

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { revision } from "../core/revision";
 import { command } from "../core/use-case";
-import { openDraft, writeChange } from "./change-part";
+import { openDraft, writeChange } from "./draft-changes";
 import { partKind } from "./part-content";
 import { readCatalogueState } from "./read-catalogue-state";
 import { refuseCatalogue } from "./refuse-catalogue";

@@ -19,6 +19,7 @@ import { listVersions } from "../catalogue/list-versions";
 import { openExample } from "../catalogue/proof/open-example";
 import { readForProof } from "../catalogue/proof/prove-catalogue";
 import { publishVersion } from "../catalogue/publish-version";
+import { saveItem } from "../catalogue/save-item";
 import { keepChange, undoChange } from "../catalogue/settle-change";
 import { showPart } from "../catalogue/show-part";
 import { showVersion } from "../catalogue/show-version";
@@ -191,6 +192,7 @@ export const allUseCases = [
   openExample,
   readForProof,
   publishVersion,
+  saveItem,
   keepChange,
   undoChange,
   showPart,

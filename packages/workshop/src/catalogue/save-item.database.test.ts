@@ -70,7 +70,7 @@ describe("an item from its form", () => {
     }
     const unknown = { ...coldPlugs, versionId, isNew: false, code: "no-such" };
     expect((await workshop.refused("manager", saveItem, unknown)).code).toBe("part-unknown");
-    const stale = { ...coldPlugs, versionId, revision: 7 };
+    const stale = { ...coldPlugs, versionId, revision: 7, name: "Hot plugs" };
     expect((await workshop.refused("manager", saveItem, stale)).code).toBe("stale");
     expect((await workshop.refused("desk", saveItem, { ...coldPlugs, versionId })).code).toBe("not-allowed");
   });

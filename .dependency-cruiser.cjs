@@ -1,5 +1,5 @@
 /** Who may import whom. The reasons are in each rule's comment; the picture is in DEVELOPERS.md. */
-const calculations = "(units|engineering|pricing|prerequisites|compliance)";
+const calculations = "(units|engineering|pricing|planning|prerequisites|compliance)";
 
 module.exports = {
   forbidden: [
@@ -17,7 +17,7 @@ module.exports = {
         "A calculation must be checkable against its source with no database, clock or network. Move the I/O to a use case.",
       from: {
         path: `^packages/${calculations}/src/`,
-        pathNot: ["[.]test[.]ts$", "^packages/prerequisites/src/(solver|testing)/"],
+        pathNot: ["[.]test[.]ts$", "^packages/(planning|prerequisites)/src/(solver|testing|worker)/"],
       },
       to: { pathNot: `^packages/${calculations}/src/` },
     },

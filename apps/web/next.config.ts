@@ -14,6 +14,7 @@ const config: NextConfig = {
     "@buildproof/database",
     "@buildproof/documents",
     "@buildproof/engineering",
+    "@buildproof/planning",
     "@buildproof/prerequisites",
     "@buildproof/pricing",
     "@buildproof/units",

@@ -10,7 +10,7 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 const root = fileURLToPath(new URL("../../../", import.meta.url));
 const sourceFolders = [
   "apps/cli/src",
-  ...["contract", "compliance", "engineering", "prerequisites", "pricing", "units"].map(
+  ...["contract", "compliance", "engineering", "planning", "prerequisites", "pricing", "units"].map(
     (name) => `packages/${name}/src`,
   ),
 ];

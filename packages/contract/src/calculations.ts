@@ -7,6 +7,7 @@ import { dynoCorrectionCalculation } from "./schemas/dyno-correction";
 import { fuelDemandCalculation } from "./schemas/fuel-demand";
 import { fuelSupplyCalculation } from "./schemas/fuel-supply";
 import { labourCalculation } from "./schemas/labour";
+import { planCalculation } from "./schemas/plan";
 import { powerForecastCalculation } from "./schemas/power-forecast";
 import { prerequisitesCheckCalculation } from "./schemas/prerequisites-check";
 import { prerequisitesCompleteCalculation } from "./schemas/prerequisites-complete";
@@ -34,4 +35,5 @@ export const calculations: ReadonlyMap<string, Calculation> = new Map([
   ["quote-totals", quoteTotalsCalculation],
   ["prerequisites-check", prerequisitesCheckCalculation],
   ["prerequisites-complete", prerequisitesCompleteCalculation],
+  ["plan", planCalculation],
 ]);

@@ -144,6 +144,27 @@ const questions: Readonly<Record<string, unknown>> = {
     chosen: ["a"],
     minimise: "price",
   },
+  plan: {
+    resources: [
+      {
+        id: "hoist",
+        capacity: 1,
+        open: [
+          [0, 480],
+          [1440, 1920],
+        ],
+      },
+    ],
+    tasks: [
+      { id: "teardown", duration: 300, uses: { hoist: 1 }, splittable: true, due: 400, weight: 2 },
+      { id: "refit", duration: 200, uses: { hoist: 1 }, after: [{ task: "teardown", lag: 30 }], release: 60 },
+    ],
+    holds: [{ resource: "hoist", units: 1, from: "teardown", to: "refit", tasks: ["teardown", "refit"] }],
+    fixed: { teardown: 0 },
+    objective: "makespan",
+    effort: { schedules: 10 },
+    seed: 3,
+  },
 };
 
 describe("every calculation", () => {

@@ -235,7 +235,10 @@ test("the desk invoices an accepted quote, the owner credits part of it, and bot
   await checkAccessibility(owner);
 });
 
-test("a customer declines, and the quote and the list say why", async ({ page, openAs }) => {
+test("a customer asks, is answered, and declines; the quote and the list say why", async ({
+  page,
+  openAs,
+}) => {
   await signInAs(page, "desk");
   await page.goto("/quotes?status=issued");
   // Any that the other tests leave alone.
@@ -249,6 +252,20 @@ test("a customer declines, and the quote and the list say why", async ({ page, o
   await deskMakesTheLink(page, story);
   const customer = await openAs("nobody");
   await customer.goto(story.customerLink ?? "");
+  await customer.getByLabel("Your question").fill("Does it still fit under my carport?");
+  await customer.getByRole("button", { name: "Send the question" }).click();
+  await expect(customer.getByText("Your question has reached the workshop.")).toBeVisible();
+  await expect(customer.getByLabel("Your question")).toHaveValue("");
+  await page.goto("/today");
+  const waiting = page.getByText(/“Does it still fit under my carport\?” waits for an answer/);
+  await expect(waiting).toBeVisible();
+  await page.getByRole("link", { name: "Answer the question" }).first().click();
+  await page.getByLabel("Your answer").fill("Yes: nothing gets higher.");
+  await page.getByRole("button", { name: "Send the answer" }).click();
+  await expect(page.getByText("Yes: nothing gets higher.")).toBeVisible();
+  await checkAccessibility(page);
+  await customer.reload();
+  await expect(customer.getByText("Yes: nothing gets higher.")).toBeVisible();
   await customer.getByRole("button", { name: "I do not want to go ahead" }).click();
   const form = customer.getByRole("form", { name: "I do not want to go ahead" });
   await form.getByLabel(/^Would you tell us why/).fill("We sold the caravan.");

@@ -159,6 +159,8 @@ export { cancelBooking, moveBooking } from "./planning-desk/change-booking";
 export { readPlan } from "./planning-desk/read-plan";
 export { acceptVersion } from "./quotes/accept-version";
 export { addLine } from "./quotes/add-line";
+export { answerQuestion } from "./quotes/answer-question";
+export { askQuestion } from "./quotes/ask-question";
 export { compareVersions } from "./quotes/compare-versions";
 export { declineVersion } from "./quotes/decline-version";
 export { discardDraft } from "./quotes/discard-draft";

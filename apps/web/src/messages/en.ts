@@ -47,6 +47,15 @@ export const en = {
     pending: "Sending your acceptance",
     done: "Thank you. Your acceptance has reached the workshop.",
   },
+  questions: {
+    title: "Questions",
+    lead: "Ask anything about this quote. We answer here, behind this same link.",
+    you: "You",
+    field: "Your question",
+    button: "Send the question",
+    pending: "Sending your question",
+    done: "Your question has reached the workshop.",
+  },
   decline: {
     title: "I do not want to go ahead",
     reason: "Would you tell us why? You need not.",

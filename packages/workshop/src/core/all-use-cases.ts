@@ -90,6 +90,8 @@ import { cancelBooking, moveBooking } from "../planning-desk/change-booking";
 import { readPlan } from "../planning-desk/read-plan";
 import { acceptVersion } from "../quotes/accept-version";
 import { addLine } from "../quotes/add-line";
+import { answerQuestion } from "../quotes/answer-question";
+import { askQuestion } from "../quotes/ask-question";
 import { compareVersions } from "../quotes/compare-versions";
 import { declineVersion } from "../quotes/decline-version";
 import { discardDraft } from "../quotes/discard-draft";
@@ -219,6 +221,8 @@ export const allUseCases = [
   invoicesOfQuote,
   acceptVersion,
   addLine,
+  answerQuestion,
+  askQuestion,
   compareVersions,
   declineVersion,
   discardDraft,

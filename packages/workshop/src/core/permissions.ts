@@ -27,6 +27,7 @@ export const permissions = {
   "quote-margin:read": ["manager", "owner"],
   "link:read": ["customer"],
   "link:accept": ["customer"],
+  "link:ask": ["customer"],
   "jobs:read": ["desk", "manager", "technician", "owner"],
   "goods:count": ["manager", "technician"],
   "bookings:write": ["manager"],

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { ok } from "../core/result";
 import { linkQuery } from "../core/use-case";
+import { messagesOf } from "./messages-of-quote";
 import { refuse } from "./refuse-quote";
 import { versionContent } from "./version-content";
 
@@ -15,6 +16,6 @@ export const readLetter = linkQuery({
     if (!content) return refuse("version-not-found");
     const { site, ...letter } = content;
     const { discountLimitPct: _, ...workshop } = site;
-    return ok({ ...letter, workshop });
+    return ok({ ...letter, workshop, messages: await messagesOf(tx, content.quoteId) });
   },
 });

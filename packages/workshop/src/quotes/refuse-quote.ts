@@ -48,6 +48,9 @@ export const refuse = refusals({
     `This quote could be accepted until ${d.on}. Ask us for a new one; we will check prices and dates again.`,
   "already-accepted": () => "This quote was accepted already. You need do nothing more.",
   "already-declined": () => "This quote was declined. Ask us for a new version if you changed your mind.",
+  "asked-too-often": () =>
+    "You have asked many questions today. Please telephone us, or go on tomorrow; what you typed is still here.",
+  "nothing-asked": () => "Nothing was asked on this quote yet. Telephone or write to the customer instead.",
   "not-open": () => "This quote is not open for acceptance. Ask us for a new version.",
   "nothing-accepted": () =>
     "No version of this quote is accepted yet. Record the payment once the customer has accepted.",

@@ -7,6 +7,7 @@ import { query } from "../core/use-case";
 import { readForecastRecord } from "../engineering/forecast-record";
 import { linksOf } from "./links-of-version";
 import { marginOfLines } from "./margin-of-lines";
+import { messagesOf } from "./messages-of-quote";
 import { openPoints } from "./open-points";
 import { heldOf, moneyInForce } from "./quote-money";
 import { refuse } from "./refuse-quote";
@@ -74,6 +75,7 @@ export const showQuote = query({
         discountTyped:
           shown.discountMinor === 0n ? "" : decimalAmount(minorUnits(shown.discountMinor), content.currency),
       },
+      messages: await messagesOf(tx, quoteId),
       links: isDraft ? [] : await linksOf(tx, shown.id, now),
       payments: quote.payments.map((payment) => ({
         id: payment.id,

@@ -1,21 +1,46 @@
 import type { Transaction } from "@buildproof/database";
 import { formatMoney, isCurrencyCode, minorUnits } from "@buildproof/units";
-import { addDays, daysBetween, isoDateOf, storedDate } from "../core/site-date";
+import { addDays, dateInZone, daysBetween, isoDateOf, storedDate } from "../core/site-date";
 import { heldOf } from "../quotes/quote-money";
-import { dayWords, inDays, type Moment, type Owed, vehicleOf } from "./owed";
+import { clockWords, dayWords, inDays, type Moment, type Owed, vehicleOf } from "./owed";
 
 const LAPSES_SOON_DAYS = 5;
 /** A quote that lapsed longer ago is no news. */
 const LAPSED_NEWS_DAYS = 7;
 
-/** Quotes that run out, and accepted ones whose deposit has not come. */
+/** Questions without an answer, quotes that run out, and accepted ones whose deposit has not come. */
 export async function owedOnQuotes(tx: Transaction, moment: Moment): Promise<readonly Owed[]> {
-  return [...(await lapsing(tx, moment)), ...(await withoutDeposit(tx, moment))];
+  return [
+    ...(await questions(tx, moment)),
+    ...(await lapsing(tx, moment)),
+    ...(await withoutDeposit(tx, moment)),
+  ];
 }
 
 const withNames = {
   quote: { include: { customer: true, vehicle: { include: { vehicleModel: true } } } },
 } as const;
+
+/** Quotes on which the customer spoke last. */
+async function questions(tx: Transaction, { today, site }: Moment): Promise<readonly Owed[]> {
+  const last = await tx.quoteMessage.findMany({
+    distinct: ["quoteId"],
+    orderBy: [{ quoteId: "asc" }, { at: "desc" }],
+    include: withNames,
+  });
+  return last
+    .filter(({ fromCustomer }) => fromCustomer)
+    .map(({ quote, text, at }) => {
+      const since = clockWords(at, site.timeZone, dateInZone(at, site.timeZone) === today);
+      const begins = text.length > 80 ? `${text.slice(0, 80)}…` : text;
+      return {
+        kind: "question",
+        sentence: `Quote ${quote.number} for ${vehicleOf(quote)}: “${begins}” waits for an answer since ${since}.`,
+        since: at.toISOString(),
+        action: { label: "Answer the question", place: "quote", id: quote.id },
+      };
+    });
+}
 
 async function lapsing(tx: Transaction, { today }: Moment): Promise<readonly Owed[]> {
   const versions = await tx.quoteVersion.findMany({

@@ -4,6 +4,7 @@ import type { Site } from "../core/site";
 export type Owed = {
   readonly kind:
     | "fault"
+    | "question"
     | "lapses-now"
     | "deposit"
     | "hand-over-blocked"
@@ -26,6 +27,7 @@ export type Moment = { readonly now: Date; readonly today: string; readonly site
 
 const order: readonly Owed["kind"][] = [
   "fault",
+  "question",
   "lapses-now",
   "hand-over-blocked",
   "deposit",

@@ -2,6 +2,7 @@
 
 import {
   addLine,
+  answerQuestion,
   discardDraft,
   draftFromBuild,
   editLine,
@@ -148,6 +149,13 @@ export async function recordRefundAction(_: FormState, form: FormData): Promise<
     reason: text(form, "reason"),
   };
   const { state } = await runForm(recordRefund, input, form, "The refund is recorded.");
+  refresh();
+  return state;
+}
+
+export async function answerAction(_: FormState, form: FormData): Promise<FormState> {
+  const input = { quoteId: text(form, "quoteId"), text: text(form, "text") };
+  const { state } = await runForm(answerQuestion, input, form, "Your answer is behind the customer's link.");
   refresh();
   return state;
 }

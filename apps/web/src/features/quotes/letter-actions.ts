@@ -1,6 +1,6 @@
 "use server";
 
-import { acceptVersion, declineVersion, perform, readLetter } from "@buildproof/workshop";
+import { acceptVersion, askQuestion, declineVersion, perform, readLetter } from "@buildproof/workshop";
 import { refresh } from "next/cache";
 import { type FormState, refusedForm, savedForm } from "@/design/forms/form-state";
 import { moneyText } from "@/design/money-text";
@@ -38,6 +38,14 @@ export async function declineAction(token: string, _: FormState, form: FormData)
   const result = await perform(context, declineVersion, input, keyOf(form));
   refresh();
   return result.ok ? savedForm(en.decline.done) : refusedForm(result.refusal, form);
+}
+
+export async function askAction(token: string, _: FormState, form: FormData): Promise<FormState> {
+  const context = await letterContext(token);
+  if (!context) return refusedForm({ sentence: `${en.closed.title}. ${en.closed.next}` }, form);
+  const result = await perform(context, askQuestion, { text: text(form, "text") }, keyOf(form));
+  refresh();
+  return result.ok ? savedForm(en.questions.done) : refusedForm(result.refusal, form);
 }
 
 /** A press that is repeated acts once. */

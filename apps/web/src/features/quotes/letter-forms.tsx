@@ -6,7 +6,7 @@ import { ActionForm } from "@/design/forms/action-form";
 import { SubmitButton } from "@/design/forms/submit-button";
 import { TextField } from "@/design/text-field";
 import { en } from "@/messages/en";
-import { acceptAction, declineAction } from "./letter-actions";
+import { acceptAction, askAction, declineAction } from "./letter-actions";
 
 interface LinkProps {
   readonly token: string;
@@ -36,5 +36,16 @@ export function DeclineForm({ token, versionId }: LinkProps) {
         <SubmitButton variant="quiet">{en.decline.button}</SubmitButton>
       </ActionForm>
     </Disclosure>
+  );
+}
+
+export function QuestionForm({ token }: Pick<LinkProps, "token">) {
+  return (
+    <ActionForm action={askAction.bind(null, token)} label={en.questions.title} resetOnSaved>
+      <TextField name="text" label={en.questions.field} lines={3} maxLength={2_000} />
+      <SubmitButton variant="quiet" pendingLabel={en.questions.pending}>
+        {en.questions.button}
+      </SubmitButton>
+    </ActionForm>
   );
 }

@@ -8,6 +8,8 @@ import { en } from "@/messages/en";
 import { dayText } from "./day-text";
 import { LetterAnswer } from "./letter-answer";
 import { LetterCost } from "./letter-cost";
+import { QuestionForm } from "./letter-forms";
+import { MessageThread } from "./message-thread";
 import { PrintButton } from "./print-button";
 import type { ShownLetter } from "./shown-letter";
 
@@ -55,6 +57,7 @@ export function Letter({ letter, token }: LetterProps) {
           <ListPart title={texts.excluded} sentences={letter.exclusions} />
           <ListPart title={texts.careful} sentences={letter.cautions} isCaution />
           <LetterAnswer letter={letter} token={token} place="below" />
+          <Questions letter={letter} token={token} />
           <footer className="grid gap-3 border-t border-ink pt-4">
             <p>{en.ask(letter.workshop)}</p>
             <div className="no-print flex flex-wrap gap-3">
@@ -67,6 +70,22 @@ export function Letter({ letter, token }: LetterProps) {
         </article>
       </main>
     </Density>
+  );
+}
+
+function Questions({ letter, token }: LetterProps) {
+  const texts = en.questions;
+  return (
+    <Part title={texts.title}>
+      {letter.messages.length > 0 ? (
+        <MessageThread messages={letter.messages} customer={texts.you} timeZone={letter.workshop.timeZone} />
+      ) : (
+        <p>{texts.lead}</p>
+      )}
+      <div className="no-print">
+        <QuestionForm token={token} />
+      </div>
+    </Part>
   );
 }
 

@@ -14,6 +14,7 @@ import { LinksSection } from "@/features/quotes/links-section";
 import { MarginPanel } from "@/features/quotes/margin-panel";
 import { MoneyPanel } from "@/features/quotes/money-panel";
 import { NextStep } from "@/features/quotes/next-step";
+import { QuestionsSection } from "@/features/quotes/questions-section";
 import { QuoteSays } from "@/features/quotes/quote-says";
 import type { ShownQuote } from "@/features/quotes/shown-quote";
 import { statusInWords } from "@/features/quotes/status-words";
@@ -55,6 +56,7 @@ export default async function QuotePage({ params, searchParams }: QuotePageProps
         {/* Where there is one column, what is to be done comes before what is to be read. */}
         <div className="grid content-start gap-8 max-lg:order-first">
           <NextStep quote={quote} />
+          <QuestionsSection quote={quote} />
           <LinksSection quote={quote} />
           <MoneyPanel quote={quote} />
           <InvoicesSection quote={quote} />

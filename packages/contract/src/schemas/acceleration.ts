@@ -4,6 +4,8 @@ import { calculation } from "../calculation";
 
 const limit = z.enum(["clutch", "grip", "engine", "shift", "rev-limit"]);
 
+const curve = z.array(z.strictObject({ speedRpm: z.number(), powerKw: z.number() }));
+
 export const accelerationCalculation = calculation({
   summary: "Times to speeds and distances from rest, gear by gear, within grip",
   input: z.strictObject({
@@ -20,7 +22,8 @@ export const accelerationCalculation = calculation({
     slopePct: z.number(),
     drivenAxles: z.enum(drivenAxles, { error: `choose one of ${drivenAxles.join(", ")}` }),
     gripCoefficient: z.number(),
-    curve: z.array(z.strictObject({ speedRpm: z.number(), powerKw: z.number() })),
+    curve,
+    gearCurves: z.array(z.strictObject({ gear: z.number(), curve })).optional(),
     targetsKmh: z.array(z.number()),
     distancesM: z.array(z.number()),
     rollOutM: z.number().optional(),

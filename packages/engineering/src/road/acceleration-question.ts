@@ -4,6 +4,9 @@ export type DrivenAxles = (typeof drivenAxles)[number];
 
 export type PowerPoint = { readonly speedRpm: number; readonly powerKw: number };
 
+/** Gears count from 1. */
+export type GearCurve = { readonly gear: number; readonly curve: readonly PowerPoint[] };
+
 /** A vehicle, a road, and the speeds and distances asked for. */
 export type AccelerationQuestion = {
   /** With driver and load. */
@@ -26,6 +29,8 @@ export type AccelerationQuestion = {
   readonly gripCoefficient: number;
   /** Full load; linear in power between the points. */
   readonly curve: readonly PowerPoint[];
+  /** Full load in gears in which a controller holds the torque; each once. */
+  readonly gearCurves?: readonly GearCurve[] | undefined;
   readonly targetsKmh: readonly number[];
   readonly distancesM: readonly number[];
   /** Way from rest after which the clock starts; 0.3048 m at a drag strip. Default 0. */

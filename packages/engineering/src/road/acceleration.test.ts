@@ -210,3 +210,32 @@ test("a curve that begins with nothing at rest is the curve without that point",
   const curve = [{ speedRpm: 0, powerKw: 0 }, ...sampleWagon.curve];
   expect(acceleration({ ...sampleWagon, curve })).toEqual(acceleration(sampleWagon));
 });
+
+describe("torque held in lower gears", () => {
+  const held = (torqueNm: number) =>
+    [1000, 6000].map((speedRpm) => ({ speedRpm, powerKw: (torqueNm * speedRpm * Math.PI) / 30_000 }));
+
+  test("in the gear of the run is constant force: m·v/F", () => {
+    const free = { rollingCoefficient: 0, dragAreaM2: 0, rotatingFactor: 1, drivelineEfficiency: 1 };
+    const s = to100({ ...free, gears: [1.37], gearCurves: [{ gear: 1, curve: held(300) }] });
+    // Rolling circumference 3.05 × overall diameter (508 + 2 × 165 mm); force is torque × ratio over the rolling radius.
+    const radiusM = (3.05 * 0.838) / (2 * Math.PI);
+    const forceN = (300 * 1.37 * sampleWagon.finalDrive) / radiusM;
+    expect(s).toBeCloseTo((2700 * (100 / 3.6)) / forceN, 3);
+  });
+
+  test("costs time in the gears where it is held and nothing in the others", () => {
+    const gearCurves = [1, 2, 3].map((gear) => ({ gear, curve: held(350) }));
+    expect(to100({ gearCurves })).toBeGreaterThan(to100({}) + 0.5);
+    expect(to100({ gearCurves: [{ gear: 7, curve: held(350) }] })).toBe(to100({}));
+    const none = [1, 2].map((gear) => ({ gear, curve: sampleWagon.curve }));
+    expect(to100({ gearCurves: none })).toBe(to100({}));
+  });
+
+  test("is refused for a gear that is not there or named twice", () => {
+    for (const gears of [[0], [8], [1.5], [2, 2]])
+      expect(() => to100({ gearCurves: gears.map((gear) => ({ gear, curve: held(350) })) })).toThrow(
+        /gearCurves\[\d\]\.gear|Name each gear/,
+      );
+  });
+});

@@ -1,6 +1,6 @@
 import { ImpossibleInputError } from "@buildproof/units";
 import { refuseOutside } from "../question/refuse-outside";
-import type { AccelerationQuestion } from "./acceleration-question";
+import type { AccelerationQuestion, PowerPoint } from "./acceleration-question";
 
 /** Refuses a vehicle or a road that cannot be, naming the field and what to do. */
 export function checkAccelerationQuestion(question: AccelerationQuestion): void {
@@ -19,7 +19,9 @@ export function checkAccelerationQuestion(question: AccelerationQuestion): void 
   refuseOutside(question.frontLoadPct, "frontLoadPct", 1, 99);
   refuseOutside(question.gravityHeightToWheelbase, "gravityHeightToWheelbase", 0, 1);
   checkGears(question.gears);
-  checkCurve(question);
+  checkCurve(question.curve, "curve");
+  checkGearCurves(question);
+  checkLaunch(question);
   checkGoals(question);
 }
 
@@ -37,34 +39,52 @@ function checkGears(gears: readonly number[]): void {
   });
 }
 
-function checkCurve({ curve, launchSpeedRpm }: AccelerationQuestion): void {
+function checkGearCurves({ gearCurves = [], gears }: AccelerationQuestion): void {
+  gearCurves.forEach(({ gear, curve }, at) => {
+    const path = `gearCurves[${at}]`;
+    refuseOutside(gear, `${path}.gear`, 1, gears.length);
+    if (!Number.isInteger(gear) || gearCurves.findIndex((each) => each.gear === gear) !== at) {
+      throw refusal(
+        "not-one-gear",
+        "Name each gear by its number, first is 1, and only once.",
+        `${path}.gear`,
+      );
+    }
+    checkCurve(curve, `${path}.curve`);
+  });
+}
+
+function checkCurve(curve: readonly PowerPoint[], path: string): void {
   curve.forEach(({ speedRpm, powerKw }, at) => {
-    refuseOutside(speedRpm, `curve[${at}].speedRpm`, 0, 100_000);
-    refuseOutside(powerKw, `curve[${at}].powerKw`, 0, 100_000);
+    refuseOutside(speedRpm, `${path}[${at}].speedRpm`, 0, 100_000);
+    refuseOutside(powerKw, `${path}[${at}].powerKw`, 0, 100_000);
     if (at > 0 && speedRpm <= (curve[at - 1]?.speedRpm ?? 0)) {
       throw refusal(
         "speeds-not-rising",
         "The speeds of the curve must rise from point to point: put them in order, each once.",
-        `curve[${at}].speedRpm`,
+        `${path}[${at}].speedRpm`,
       );
     }
   });
   const running = curve.filter(({ speedRpm, powerKw }) => speedRpm > 0 && powerKw > 0);
   if (running.length === 0 || curve.length < 2) {
-    throw refusal("empty-curve", "The curve needs at least two points, one of them with power.", "curve");
+    throw refusal("empty-curve", "The curve needs at least two points, one of them with power.", path);
   }
   const [first] = curve;
   if (first?.speedRpm === 0 && first.powerKw > 0) {
     throw refusal(
       "power-at-rest",
       "An engine that stands gives no power: begin the curve at its lowest running speed.",
-      "curve[0].powerKw",
+      `${path}[0].powerKw`,
     );
   }
+}
+
+function checkLaunch({ curve, launchSpeedRpm }: AccelerationQuestion): void {
   refuseOutside(
     launchSpeedRpm,
     "launchSpeedRpm",
-    Math.max(first?.speedRpm ?? 0, 1),
+    Math.max(curve[0]?.speedRpm ?? 0, 1),
     curve.at(-1)?.speedRpm ?? 0,
   );
 }

@@ -57,12 +57,12 @@ function pieces(speeds: readonly number[], highestRpm: number): (speedRpm: numbe
 
 /**
  * Engine speed at which the next gear begins to push harder than this one, in rpm; the highest speed
- * where it never does. `step` is the next ratio over this one.
+ * where it never does. `step` is the next ratio over this one, `next` the power in that gear.
  */
-export function shiftSpeed(power: EnginePower, step: number): number {
+export function shiftSpeed(power: EnginePower, next: EnginePower, step: number): number {
   const tolerance = 1e-9 * Math.max(...power.knotsRpm.map(power.at));
-  const gain = (speedRpm: number) => power.at(speedRpm * step) - power.at(speedRpm);
-  const knots = [...power.knotsRpm, ...power.knotsRpm.map((speed) => speed / step)]
+  const gain = (speedRpm: number) => next.at(speedRpm * step) - power.at(speedRpm);
+  const knots = [...power.knotsRpm, ...next.knotsRpm.map((speed) => speed / step)]
     .filter((speed) => speed >= power.lowestRpm && speed <= power.highestRpm)
     .sort((a, b) => b - a);
   let above = power.highestRpm;

@@ -32,21 +32,27 @@ export function roadVehicle(question: AccelerationQuestion): RoadVehicle {
   const rpmPerMs = question.gears.map((ratio) => (ratio * question.finalDrive * 60) / circumference);
   const perGear = (gear: number) => rpmPerMs[gear] ?? Number.NaN;
   const launch = question.launchSpeedRpm ?? power.torquePeakRpm;
-  const slip = (gear: number) => (gear === 0 ? launch : power.lowestRpm);
+  const powers = question.gears.map((_, at) => {
+    const held = question.gearCurves?.find(({ gear }) => gear === at + 1);
+    return held ? enginePower(held.curve) : power;
+  });
+  const powerIn = (gear: number) => powers[gear] ?? power;
+  const slip = (gear: number) => (gear === 0 ? launch : powerIn(gear).lowestRpm);
   const gripN = gripForce(question);
   const engineRpm = (gear: number, speedMs: number) =>
-    Math.min(Math.max(speedMs * perGear(gear), slip(gear)), power.highestRpm);
+    Math.min(Math.max(speedMs * perGear(gear), slip(gear)), powerIn(gear).highestRpm);
   const pushN = lastKept((gear, speedMs) => {
     // A slipping clutch passes the engine's torque, not its power: hence the engine's speed, not the road's.
     const rpm = engineRpm(gear, speedMs);
-    return (power.at(rpm) * 1000 * question.drivelineEfficiency * perGear(gear)) / rpm;
+    return (powerIn(gear).at(rpm) * 1000 * question.drivelineEfficiency * perGear(gear)) / rpm;
   });
   const resistance = resistanceForce(question);
   return {
     topGear: question.gears.length - 1,
     leaveAtMs: question.gears.map((ratio, gear) => {
-      const next = question.gears[gear + 1];
-      return (next === undefined ? power.highestRpm : shiftSpeed(power, next / ratio)) / perGear(gear);
+      const [own, next] = [powerIn(gear), question.gears[gear + 1]];
+      const leaveRpm = next === undefined ? own.highestRpm : shiftSpeed(own, powerIn(gear + 1), next / ratio);
+      return leaveRpm / perGear(gear);
     }),
     effectiveMassKg: question.massKg * question.rotatingFactor,
     driveN: (gear, speedMs) => Math.min(pushN(gear, speedMs), gripN),

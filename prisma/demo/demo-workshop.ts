@@ -17,6 +17,7 @@ export type DemoSite = {
   readonly phone: string;
   readonly email: string;
   readonly designAmbientC: number;
+  readonly altitudeM: number;
   readonly labourRateMinorPerHour: number;
   readonly labourCostMinorPerHour: number;
   readonly dynoRateMinorPerHour: number;

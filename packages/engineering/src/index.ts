@@ -79,7 +79,7 @@ export {
 } from "./power/forecast-question";
 export { powerForecast } from "./power/power-forecast";
 export { type Acceleration, acceleration } from "./road/acceleration";
-export { type AccelerationQuestion, drivenAxles } from "./road/acceleration-question";
+export { type AccelerationQuestion, drivenAxles, type GearCurve } from "./road/acceleration-question";
 export { type GearingChange, type GearingQuestion, gearingChange } from "./road/gearing";
 export { type StandardAir, standardAtmosphere } from "./road/standard-atmosphere";
 export { type SpeedometerAnswer, type SpeedometerQuestion, speedometer } from "./tyres/speedometer";

@@ -181,6 +181,8 @@ export { revokeLink } from "./quotes/revoke-link";
 export { showQuote } from "./quotes/show-quote";
 export { takeBuildAgain } from "./quotes/take-build-again";
 export { type QuoteStatus, quoteStatuses } from "./quotes/version-status";
+export { changeSite } from "./sites/change-site";
+export { showSite } from "./sites/show-site";
 export type { Visit } from "./today/comings-and-goings";
 export type { Owed } from "./today/owed";
 export { showToday } from "./today/show-today";

@@ -126,7 +126,7 @@ export async function readCheckedBuild(
 async function readForecastVehicle(
   tx: Transaction,
   { vehicle, assumptions }: NonNullable<Awaited<ReturnType<typeof readBuild>>>,
-  { timeZone, designAmbientC }: Site,
+  { timeZone, designAmbientC, altitudeM }: Site,
 ): Promise<ForecastVehicle> {
   const { fuelKind, fuelOctane, vehicleModel } = vehicle;
   return {
@@ -136,6 +136,7 @@ async function readForecastVehicle(
     modelFigures: vehicleModel.figures,
     measured: await measuredBaseline(tx, vehicle.id, timeZone),
     designAmbientC,
+    altitudeM,
     given: givenFigures(storedAssumptions.parse(assumptions)),
   };
 }

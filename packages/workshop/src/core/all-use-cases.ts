@@ -110,6 +110,8 @@ import { removeLine } from "../quotes/remove-line";
 import { revokeLink } from "../quotes/revoke-link";
 import { showQuote } from "../quotes/show-quote";
 import { takeBuildAgain } from "../quotes/take-build-again";
+import { changeSite } from "../sites/change-site";
+import { showSite } from "../sites/show-site";
 import { showToday } from "../today/show-today";
 import type { UseCase } from "./use-case";
 
@@ -248,4 +250,6 @@ export const allUseCases = [
   packageMargin,
   packageStep,
   recordCost,
+  changeSite,
+  showSite,
 ] as unknown as readonly UseCase[]; // Each takes its own input; the table only asks names and permissions.

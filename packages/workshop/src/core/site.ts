@@ -10,6 +10,7 @@ export type Site = {
   readonly currency: CurrencyCode;
   readonly jurisdiction: Jurisdiction;
   readonly designAmbientC: number;
+  readonly altitudeM: number;
   /** Prices and costs of an hour, in minor units without tax. */
   readonly hourRates: Readonly<Record<"workshop" | "dyno", HourRate>>;
 };
@@ -29,6 +30,7 @@ export async function readSite(tx: Transaction): Promise<Site> {
     currency: row.currency,
     jurisdiction,
     designAmbientC: row.designAmbientC,
+    altitudeM: row.altitudeM,
     hourRates: {
       workshop: {
         priceMinor: minorUnits(row.labourRateMinorPerHour),

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { accelerationSheet } from "./acceleration-sheet";
+import { roadCurve } from "./road-curve";
 import type { RoadPower } from "./road-power";
 import type { RoadBuild } from "./road-question";
+import { powerShareAt } from "./thin-air";
 
 /** An invented sedan. */
 const build: RoadBuild = {
@@ -32,14 +34,28 @@ const build: RoadBuild = {
   },
   tyres: { standard: "255/40R18 95Y", fitted: "255/40R18 95Y", isChanged: false },
   items: [],
+  given: {},
+  siteAltitudeM: 0,
 };
-const curve = (times: number) => [
-  { speedRpm: 1500, powerKw: 50 * times },
-  { speedRpm: 4000, powerKw: 150 * times },
-  { speedRpm: 6000, powerKw: 200 * times },
-];
-const standard: RoadPower = { before: curve(1), after: null, sentences: ["The engine stays as it is."] };
+const noLoss = { meshEfficiency: 1, dragKwAt6000: 0 };
+const curve = (times: number, caps: Parameters<typeof roadCurve>[1] = []) =>
+  roadCurve(
+    [
+      { speedRpm: 1500, powerKw: 50 * times },
+      { speedRpm: 4000, powerKw: 150 * times },
+      { speedRpm: 6000, powerKw: 200 * times },
+    ],
+    caps,
+    noLoss,
+  );
+const standard: RoadPower = {
+  isDiesel: false,
+  before: curve(1),
+  after: null,
+  sentences: ["The engine stays as it is."],
+};
 const boosted: RoadPower = {
+  isDiesel: false,
   before: curve(1),
   after: { low: curve(1.3), expected: curve(1.4), high: curve(1.5) },
   sentences: [],
@@ -103,5 +119,55 @@ describe("acceleration before and after", () => {
     const { assumptions } = accelerationSheet(build, standard);
     expect(assumptions[0]).toBe("The engine stays as it is.");
     expect(assumptions.join(" ")).toMatch(/Driver alone.*grip 0\.9.*about a fifth/);
+  });
+});
+
+describe("torque held in lower gears", () => {
+  test("costs time where the gear is used, and is no more than the hubs get of it", () => {
+    const caps = [{ torqueNm: 300, gears: [1, 2] }];
+    const held: RoadPower = { ...standard, before: curve(1.4, caps) };
+    const free: RoadPower = { ...standard, before: curve(1.4) };
+    const to100 = (power: RoadPower) => row(accelerationSheet(build, power), "to-100")?.before?.expected ?? 0;
+    expect(to100(held)).toBeGreaterThan(to100(free) + 0.3);
+    const [first] = curve(1.4, caps).gearCurves;
+    // 300 N·m at 4,000 rpm are 125.7 kW; the curve there has 210.
+    expect(first?.curve[1]?.powerKw).toBeCloseTo((300 * 4000 * Math.PI) / 30_000, 9);
+  });
+});
+
+describe("the road that times are told for", () => {
+  const to100 = (change: Partial<RoadBuild>, power = standard) =>
+    row(accelerationSheet({ ...build, ...change }, power), "to-100")?.before?.expected ?? Number.NaN;
+
+  test("is level and still at the site's altitude, and says so", () => {
+    const sheet = accelerationSheet({ ...build, siteAltitudeM: 60 }, standard);
+    expect(sheet.road.map(({ name, used, isChanged }) => [name, used, isChanged])).toEqual([
+      ["roadSlopePct", 0, false],
+      ["roadHeadwindKmh", 0, false],
+      ["roadAltitudeM", 60, false],
+    ]);
+    expect(sheet.assumptions.join(" ")).toContain("level and dry, no wind, 25 °C at 60 m");
+  });
+
+  test("costs time uphill, against the wind and high up, and is told where it was changed", () => {
+    const usual = to100({});
+    expect(to100({ given: { roadSlopePct: 6 } })).toBeGreaterThan(usual + 0.3);
+    expect(to100({ given: { roadSlopePct: -6 } })).toBeLessThan(usual);
+    expect(to100({ given: { roadHeadwindKmh: 40 } })).toBeGreaterThan(usual);
+    expect(to100({ given: { roadAltitudeM: 1500 } })).toBeGreaterThan(usual + 0.3);
+    expect(to100({ siteAltitudeM: 1500 })).toBe(to100({ given: { roadAltitudeM: 1500 } }));
+    const sheet = accelerationSheet({ ...build, given: { roadSlopePct: 6, roadHeadwindKmh: -20 } }, standard);
+    expect(sheet.assumptions.join(" ")).toContain("6 % uphill, dry, 20 km/h of wind from behind");
+  });
+
+  test("takes from a turbo-diesel less of its power than from an engine that breathes by itself", () => {
+    const high = { given: { roadAltitudeM: 2000 } };
+    expect(to100(high, { ...standard, isDiesel: true })).toBeLessThan(to100(high));
+  });
+
+  test("leaves at 1,500 m what ISO 2533 has of the pressure, less the friction that stays", () => {
+    // 84.56 of 101.325 kPa (ISO 2533:1975, from memory); 1.18 × 0.8346 − 0.18.
+    expect(powerShareAt(1500, false)).toBeCloseTo(0.8048, 3);
+    expect(powerShareAt(0, true)).toBe(1);
   });
 });

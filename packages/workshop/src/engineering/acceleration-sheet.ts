@@ -1,7 +1,11 @@
 import { type Acceleration, acceleration } from "@buildproof/engineering";
-import type { PowerPoint } from "./power-baseline";
+import type { RoadConditions } from "./road-assumptions";
+import { inThinAir, type RoadCurve } from "./road-curve";
 import type { RoadPower } from "./road-power";
 import { type RoadBuild, roadQuestion } from "./road-question";
+import { powerShareAt } from "./thin-air";
+import type { UsedAssumption } from "./used-assumptions";
+import { roadConditions, usedRoad } from "./used-road";
 
 /** A figure that is forecast: never without its band. */
 export type Band = { readonly low: number; readonly expected: number; readonly high: number };
@@ -23,6 +27,8 @@ export type AccelerationSheet = {
   readonly rollOut: { readonly beforeS: number; readonly afterS: number } | null;
   readonly massBeforeKg: number;
   readonly massAfterKg: number;
+  /** The road that the times are told for. */
+  readonly road: readonly UsedAssumption[];
   readonly assumptions: readonly string[];
 };
 
@@ -40,8 +46,10 @@ const GOALS = { targetsKmh: [80, 100, 120], distancesM: [400], rollOutM: ONE_FOO
 export function accelerationSheet(build: RoadBuild, power: RoadPower): AccelerationSheet {
   const before = roadQuestion(build, "standard");
   const after = roadQuestion(build, "built");
-  const run = (question: typeof before, curve: readonly PowerPoint[]) =>
-    fromRest(acceleration({ ...question, ...GOALS, curve: [...curve] }));
+  const conditions = roadConditions(build.given, build.siteAltitudeM);
+  const share = powerShareAt(conditions.roadAltitudeM, power.isDiesel);
+  const run = (question: typeof before, drives: RoadCurve) =>
+    fromRest(acceleration({ ...question, ...GOALS, ...inThinAir(drives, share) }));
   const standard = run(before, power.before);
   const built = power.after
     ? {
@@ -71,7 +79,8 @@ export function accelerationSheet(build: RoadBuild, power: RoadPower): Accelerat
         : { beforeS: standard.rollOutS, afterS: built.expected.rollOutS },
     massBeforeKg: before.massKg,
     massAfterKg: after.massKg,
-    assumptions: [...power.sentences, ...assumptionsOf(build)],
+    road: usedRoad(build.given, build.siteAltitudeM),
+    assumptions: [...power.sentences, ...assumptionsOf(build, conditions, share)],
   };
 }
 
@@ -120,10 +129,23 @@ function widenedDifference({ low, expected, high }: Band, before: number): Band 
   };
 }
 
-function assumptionsOf({ road, driveline }: RoadBuild): readonly string[] {
+function assumptionsOf(
+  { road, driveline }: RoadBuild,
+  conditions: RoadConditions,
+  share: number,
+): readonly string[] {
   return [
-    `Driver alone, level and dry, no wind, 25 °C at sea level; grip ${road.gripCoefficient}, shifts of ${driveline.shiftTimeS} s, no lift between gears.`,
+    `Driver alone, ${roadWords(conditions)}, 25 °C at ${conditions.roadAltitudeM} m, where the engine has ${(100 * share).toFixed(1)} % of its power at sea level (SAE J1349 for spark ignition, common practice for a turbo-diesel); grip ${road.gripCoefficient}, shifts of ${driveline.shiftTimeS} s, no lift between gears.`,
     "Drag, rolling and rotating parts as the catalogue has them for the model, tyres as chosen; two per cent is taken for slip at the tyres (common practice, no source).",
     "A single time is good to about a fifth without road data of this very vehicle; what makes one time wrong makes the other wrong alike, so the difference is good to about a fifth of itself.",
   ];
+}
+
+function roadWords({ roadSlopePct, roadHeadwindKmh }: RoadConditions): string {
+  const slope =
+    roadSlopePct === 0
+      ? "level and dry"
+      : `${Math.abs(roadSlopePct)} % ${roadSlopePct > 0 ? "uphill" : "downhill"}, dry`;
+  if (roadHeadwindKmh === 0) return `${slope}, no wind`;
+  return `${slope}, ${Math.abs(roadHeadwindKmh)} km/h of wind ${roadHeadwindKmh > 0 ? "ahead" : "from behind"}`;
 }

@@ -10,6 +10,7 @@ const mixture = "Mixture";
 const spark = "Spark and knock";
 const diesel = "Turbo-diesel";
 const fuel = "Fuel";
+const road = "The road";
 
 /** What each assumption is called where people read and change it. */
 export const assumptionWords: Readonly<Record<AssumptionName, Words>> = {
@@ -60,6 +61,9 @@ export const assumptionWords: Readonly<Record<AssumptionName, Words>> = {
   referenceTempC: say(air, "Air temperature of the baseline", "°C"),
   referencePressureKPa: say(air, "Air pressure of the baseline", "kPa"),
   boostedBsfcGPerKwh: say(fuel, "Specific consumption on petrol, boosted", "g/kWh"),
+  roadSlopePct: say(road, "Slope, uphill above 0", "%"),
+  roadHeadwindKmh: say(road, "Headwind, from behind below 0", "km/h"),
+  roadAltitudeM: say(road, "Altitude", "m"),
   sustainedEnrichment: say(fuel, "Richer under held load, as lambda"),
 };
 

@@ -2,18 +2,22 @@ import { type Forecast, type ForecastQuestion, powerForecast } from "@buildproof
 import { ImpossibleInputError } from "@buildproof/units";
 import { asItStands } from "./as-it-stands";
 import { type Curve, type CurvePeak, forecastCurve } from "./forecast-curve";
-import { forecastQuestionOf } from "./forecast-question-of";
+import { forecastQuestionOf, referenceAir } from "./forecast-question-of";
 import { type ForecastFuel, fuelOfForecast } from "./fuel-of-forecast";
 import { type LimitRange, limitRanges, rpm } from "./limit-ranges";
 import { type MeasuredBaseline, type PowerBaseline, powerBaseline } from "./power-baseline";
 import { type ChosenFigures, type FuelBought, type PowerChange, powerChange } from "./power-change";
-import type { ModelFigures } from "./stored-figures";
+import type { ModelFigures, StoredCap } from "./stored-figures";
+import { pressureShareAt } from "./thin-air";
 import {
   type GivenFigures,
   splitAssumptions,
   type UsedAssumptions,
   usedAssumptions,
 } from "./used-assumptions";
+
+/** Torque at the crank that a controller holds in some gears; they count from 1. */
+export type GearCap = { readonly torqueNm: number; readonly gears: readonly number[] };
 
 /** A build as its forecast sees it. */
 export type ForecastBuild = {
@@ -22,6 +26,7 @@ export type ForecastBuild = {
   readonly bought: FuelBought;
   readonly measured: MeasuredBaseline | null;
   readonly designAmbientC: number;
+  readonly altitudeM: number;
   /** Assumptions that were changed on this build. */
   readonly given: GivenFigures;
 };
@@ -46,6 +51,7 @@ export type Forecasted = Told &
     readonly limits: readonly LimitRange[];
     /** What is held in other gears than the dyno's. */
     readonly gears: readonly string[];
+    readonly gearCaps: readonly GearCap[];
     /** At the crank, if nothing held it: what gearbox and clutch would have to bear. */
     readonly askedOfGearbox: { readonly torqueNm: number; readonly speedRpm: number };
     readonly fuel: ForecastFuel;
@@ -88,11 +94,14 @@ export function buildAsksOfGearbox(build: ForecastBuild): AskedOfGearbox | null 
   }
 }
 
-function askedOf({ model, chosen, bought, measured, designAmbientC, given }: ForecastBuild) {
+function askedOf({ model, chosen, bought, measured, designAmbientC, altitudeM, given }: ForecastBuild) {
   const change = powerChange(model, chosen, bought);
   const baseline = powerBaseline(model, measured);
   const assumptions = { ...change.assume, ...splitAssumptions(given).engine };
-  const question = forecastQuestionOf(model, change, baseline, { hotDayC: designAmbientC, assumptions });
+  const question = forecastQuestionOf(model, change, baseline, {
+    hotDay: { tempC: designAmbientC, pressureKPa: referenceAir.pressureKPa * pressureShareAt(altitudeM) },
+    assumptions,
+  });
   return { change, baseline, assumptions, question };
 }
 
@@ -134,6 +143,7 @@ function forecasted(
     ...boostOf(forecast),
     limits: limitRanges(forecast.points),
     gears: gearSentences(change, free),
+    gearCaps: gearCapsOf(change.caps),
     askedOfGearbox: askedOfGearbox(free),
     fuel: fuelOfForecast(question, free, { ...forecast.assumptions, ...splitAssumptions(given).own }),
     assumptions,
@@ -154,6 +164,10 @@ function boostOf({ points }: Forecast): Pick<Forecasted, "boost" | "hottestCharg
     boost: blown.length > 0 ? blown.reduce((most, each) => (each.kPa > most.kPa ? each : most)) : null,
     hottestChargeC: charges.length > 0 ? Math.max(...charges) : null,
   };
+}
+
+export function gearCapsOf(caps: readonly StoredCap[]): readonly GearCap[] {
+  return caps.flatMap(({ torqueNm, gears }) => (gears ? [{ torqueNm, gears }] : []));
 }
 
 function gearSentences({ caps }: PowerChange, { points }: Forecast): readonly string[] {

@@ -75,6 +75,24 @@ describe("an assumption changed on a build", () => {
     ]);
   });
 
+  test("of the road moves the times alone, and stands on the quote's record with its reason", async () => {
+    const buildId = await aBuild();
+    const before = await sheetOf(buildId);
+    const { revision } = before;
+    const uphill = { name: "roadSlopePct", value: 8, reason: "the customer asks for the climb out of town" };
+    await trial.done("manager", changeAssumption, { buildId, revision, ...uphill });
+    const after = await sheetOf(buildId);
+    expect(after.forecast).toEqual(before.forecast);
+    const to100 = ({ chassis }: typeof before) =>
+      chassis.acceleration.missing === null ? (chassis.acceleration.value.rows[0]?.after?.expected ?? 0) : 0;
+    expect(to100(after)).toBeGreaterThan(to100(before) + 0.3);
+    const { quoteId } = await trial.done("desk", draftFromBuild, { buildId });
+    const [version] = await trial.sql("select forecast from quote_version where quote_id = $1", [quoteId]);
+    expect(version?.forecast).toMatchObject({
+      changed: [{ name: "roadSlopePct", usual: 0, used: 8, reason: uphill.reason }],
+    });
+  });
+
   test("concerns its own build alone", async () => {
     const [one, other] = [await aBuild(), await aBuild()];
     await changed(one);

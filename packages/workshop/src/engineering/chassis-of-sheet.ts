@@ -29,7 +29,16 @@ export function chassisOfSheet(sheet: Sheet): Chassis {
       together(model, driveline, masses, road, tyresOf(build), power),
       ([driven, ratios, limits, drag, tyres, curves]) =>
         accelerationSheet(
-          { model: driven, driveline: ratios, masses: limits, road: drag, tyres, items },
+          {
+            model: driven,
+            driveline: ratios,
+            masses: limits,
+            road: drag,
+            tyres,
+            items,
+            given: sheet.forecastVehicle.given,
+            siteAltitudeM: sheet.forecastVehicle.altitudeM,
+          },
           curves,
         ),
     ),

@@ -87,6 +87,7 @@ describe("what cannot be forecast says in one sentence what is missing", () => {
       modelFigures: demoModelFigures("ridgewold-57"),
       measured: null,
       designAmbientC: 43,
+      altitudeM: 0,
       given: {},
     } as const;
     expect(forecastOfItems(vehicle, odd, new Set(["odd"]))).toEqual({

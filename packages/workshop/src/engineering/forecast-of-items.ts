@@ -11,6 +11,8 @@ export type ForecastVehicle = FuelBought & {
   readonly modelFigures: unknown;
   readonly measured: MeasuredBaseline | null;
   readonly designAmbientC: number;
+  /** Of the site. */
+  readonly altitudeM: number;
   readonly given: GivenFigures;
 };
 
@@ -42,9 +44,9 @@ function readBuild(vehicle: ForecastVehicle, items: readonly StoredItem[]) {
       return missing(`the figures of ${name} in the catalogue cannot be read; the owner can mend them`);
     chosen.push({ code, name, figures: parsed.data });
   }
-  const { fuelKind, fuelOctane, measured, designAmbientC, given } = vehicle;
+  const { fuelKind, fuelOctane, measured, designAmbientC, altitudeM, given } = vehicle;
   const bought = { fuelKind, fuelOctane };
-  return { model: model.data, chosen, bought, measured, designAmbientC, given };
+  return { model: model.data, chosen, bought, measured, designAmbientC, altitudeM, given };
 }
 
 /** The torque that the rules judge: what gearbox and clutch would have to bear if no controller held it; else 0. */

@@ -6,6 +6,8 @@ import type { ModelFigures } from "./stored-figures";
 /** The air in which forecasts are told and runs are corrected to: 25 °C, 99 kPa of dry air and 1 kPa of vapour. */
 export const referenceAir = { tempC: 25, pressureKPa: 100 } as const;
 
+type Ambient = NonNullable<ForecastQuestion["hotDay"]>;
+
 const STEP_RPM = 100;
 
 /** The engineering's question for a changed engine; null when no chosen item changes its power. */
@@ -13,7 +15,7 @@ export function forecastQuestionOf(
   model: ModelFigures,
   change: PowerChange,
   baseline: PowerBaseline,
-  options: { readonly hotDayC: number; readonly assumptions: Assumed },
+  options: { readonly hotDay: Ambient; readonly assumptions: Assumed },
 ): ForecastQuestion | null {
   if (!change.blower && !change.calibration) return null;
   return {
@@ -29,7 +31,7 @@ export function forecastQuestionOf(
     torqueCaps: change.caps
       .filter(({ gears }) => gears === undefined)
       .map(({ name, torqueNm }) => ({ name, torqueNm })),
-    hotDay: { tempC: options.hotDayC, pressureKPa: referenceAir.pressureKPa },
+    hotDay: options.hotDay,
     assumptions: options.assumptions,
   };
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
-import type { BuildForecast, Forecasted } from "./build-forecast";
+import type { BuildForecast } from "./build-forecast";
 import type { AssumptionChanges } from "./stored-assumptions";
+import type { UsedAssumption, UsedAssumptions } from "./used-assumptions";
 
 const band = z.object({ low: z.number(), expected: z.number(), high: z.number(), speedRpm: z.number() });
 
@@ -39,10 +40,15 @@ export function readForecastRecord(json: unknown): ForecastRecord | null {
   return json === null || json === undefined ? null : storedRecord.parse(json);
 }
 
-/** What is put on the record; null where there is no forecast. */
-export function forecastRecord(forecast: BuildForecast, changes: AssumptionChanges): ForecastRecord | null {
+/** What is put on the record, the road of its times included; null where there is no forecast. */
+export function forecastRecord(
+  forecast: BuildForecast,
+  changes: AssumptionChanges,
+  road: readonly UsedAssumption[],
+): ForecastRecord | null {
   if (forecast.kind !== "forecast") return null;
-  const { power, torque, hotDay, assumptions } = forecast;
+  const { power, torque, hotDay } = forecast;
+  const assumptions = [...forecast.assumptions, ...road];
   return {
     at: "hubs",
     reference: forecast.reference,
@@ -57,7 +63,7 @@ export function forecastRecord(forecast: BuildForecast, changes: AssumptionChang
   };
 }
 
-function changedOf(assumptions: Forecasted["assumptions"], changes: AssumptionChanges) {
+function changedOf(assumptions: UsedAssumptions, changes: AssumptionChanges) {
   return assumptions.flatMap(({ name, label, unit, usual, used }): readonly ChangedAssumption[] => {
     const change = changes[name];
     if (!change) return [];

@@ -4,7 +4,7 @@ import {
   type ForecastAssumptions,
   type ForecastQuestion,
 } from "@buildproof/engineering";
-import { type AssumptionName, assumptionNames, rangeOf } from "./assumption-names";
+import { type AssumptionName, type ForecastAssumptionName, forecastNames, rangeOf } from "./assumption-names";
 import { assumptionWords } from "./assumption-words";
 import { type OwnAssumptions, ownAssumptions } from "./own-assumptions";
 import type { PowerChange } from "./power-change";
@@ -56,8 +56,8 @@ type Used = {
 /** The assumptions that this forecast turns on, as used. */
 export function usedAssumptions({ question, change, given, engine }: Used): UsedAssumptions {
   const own = splitAssumptions(given).own;
-  const figures: Readonly<Record<AssumptionName, number>> = { ...engine, ...own };
-  return assumptionNames
+  const figures: Readonly<Record<ForecastAssumptionName, number>> = { ...engine, ...own };
+  return forecastNames
     .filter((name) => concerns(name, question))
     .map((name) => {
       const [trade, least, most] = rangeOf(name);
@@ -76,7 +76,7 @@ export function usedAssumptions({ question, change, given, engine }: Used): Used
     });
 }
 
-const dieselOnly: ReadonlySet<AssumptionName> = new Set<AssumptionName>([
+const dieselOnly: ReadonlySet<ForecastAssumptionName> = new Set<ForecastAssumptionName>([
   "mechanicalEfficiency",
   "dieselLambda",
   "dieselLambdaBand",
@@ -89,7 +89,7 @@ const dieselOnly: ReadonlySet<AssumptionName> = new Set<AssumptionName>([
   "referenceTempC",
   "referencePressureKPa",
 ]);
-const everywhere: ReadonlySet<AssumptionName> = new Set<AssumptionName>([
+const everywhere: ReadonlySet<ForecastAssumptionName> = new Set<ForecastAssumptionName>([
   "meshEfficiency",
   "meshBand",
   "dragKwAt6000",
@@ -97,7 +97,10 @@ const everywhere: ReadonlySet<AssumptionName> = new Set<AssumptionName>([
 ]);
 
 /** Whether a figure has any say in this forecast. */
-function concerns(name: AssumptionName, { baseline, fuel, injection, blower }: ForecastQuestion): boolean {
+function concerns(
+  name: ForecastAssumptionName,
+  { baseline, fuel, injection, blower }: ForecastQuestion,
+): boolean {
   if (everywhere.has(name)) return true;
   if (name === "tyreEfficiency") return false;
   if (name === "measuredBandShare") return baseline.at !== "crank";

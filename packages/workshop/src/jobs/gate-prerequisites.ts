@@ -105,7 +105,7 @@ function gateFacts(job: GateJob, site: Site, build: Parameters<typeof factsOf>[2
 
 function gateVehicle(
   { vehicle, version }: GateJob,
-  { designAmbientC }: Site,
+  { designAmbientC, altitudeM }: Site,
   measured: MeasuredBaseline | null,
 ): ForecastVehicle {
   const { fuelKind, fuelOctane, vehicleModel } = vehicle;
@@ -116,6 +116,7 @@ function gateVehicle(
     modelFigures: vehicleModel.figures,
     measured,
     designAmbientC,
+    altitudeM,
     // What was assumed when the version was made is part of what was accepted.
     given: Object.fromEntries(
       (readForecastRecord(version.forecast)?.changed ?? []).map(({ name, used }) => [name, used]),

@@ -1,6 +1,7 @@
 import type { Transaction } from "@buildproof/database";
 import { readBuildSheet } from "../builds/read-build-sheet";
 import { type ForecastRecord, forecastRecord } from "../engineering/forecast-record";
+import { usedRoad } from "../engineering/used-road";
 import { en } from "../messages/en";
 import type { DraftLine } from "./draft-line";
 import type { QuotePromise } from "./stored-promise";
@@ -35,7 +36,8 @@ export async function quotableBuild(
 ): Promise<QuotableBuild | null> {
   const sheet = await readBuildSheet(tx, buildId, now);
   if (!sheet) return null;
-  const { ledger, catalogue, package: bundle } = sheet;
+  const { ledger, catalogue, package: bundle, forecastVehicle } = sheet;
+  const road = usedRoad(forecastVehicle.given, forecastVehicle.altitudeM);
   const nameOf = (code: string) => catalogue.items.find((item) => item.code === code)?.name ?? code;
   return {
     id: sheet.id,
@@ -64,7 +66,7 @@ export async function quotableBuild(
     dynoHours: ledger.dynoHours,
     nonReturnableMinor: BigInt(ledger.nonReturnableCostMinor),
     promise: bundle?.promise ?? null,
-    forecast: forecastRecord(sheet.forecast, sheet.assumptionChanges),
+    forecast: forecastRecord(sheet.forecast, sheet.assumptionChanges, road),
     inclusions: en.inclusions(bundle?.name ?? null),
     exclusions: [...(bundle?.exclusions ?? []), ...en.exclusions],
     assumptions: [...(bundle?.assumptions ?? []), ...en.assumptions],

@@ -27,6 +27,7 @@ export function demoForecast(
     modelFigures: demoModelFigures(model),
     measured: null,
     designAmbientC: 43,
+    altitudeM: 0,
     given: {},
     ...different,
   };

@@ -55,9 +55,25 @@ export function BuildSheet({ sheet, quote, mayWrite, mayInspect, mayAssume }: Bu
             />
           </Stack>
         </div>
-        <ChassisSections chassis={sheet.chassis} />
+        <ChassisSections
+          chassis={sheet.chassis}
+          road={<RoadAssumptions sheet={sheet} mayAssume={mayAssume} />}
+        />
       </Page>
     </SheetProvider>
+  );
+}
+
+function RoadAssumptions({ sheet, mayAssume }: Pick<BuildSheetProps, "sheet" | "mayAssume">) {
+  const { chassis, assumptionChanges, site, id: buildId, revision } = sheet;
+  if (chassis.acceleration.missing !== null) return null;
+  return (
+    <AssumptionList
+      assumptions={chassis.acceleration.value.road}
+      changes={assumptionChanges}
+      timeZone={site.timeZone}
+      {...(mayAssume ? { seen: { buildId, revision } } : {})}
+    />
   );
 }
 

@@ -1,4 +1,5 @@
 import type { AccelerationSheet, Chassis } from "@buildproof/workshop";
+import type { ReactNode } from "react";
 import { figureText } from "@/design/figure-text";
 import { RuledTable } from "@/design/ruled-table";
 import { More } from "./more";
@@ -16,11 +17,14 @@ const beforeAndAfter = [
   { id: "difference", title: "Difference", align: "figure" },
 ] as const;
 
+interface AccelerationSectionProps extends Pick<Chassis, "acceleration"> {
+  readonly isPrinted: boolean;
+  /** The road that is assumed, to be changed where that may be. */
+  readonly road?: ReactNode;
+}
+
 /** How it goes before and after, always as a band, for closed courses only. */
-export function AccelerationSection({
-  acceleration,
-  isPrinted,
-}: Pick<Chassis, "acceleration"> & { readonly isPrinted: boolean }) {
+export function AccelerationSection({ acceleration, isPrinted, road }: AccelerationSectionProps) {
   return (
     <PartSection title="Acceleration" aside="closed course only" part={acceleration}>
       {({ rows, isChanged, rollOut, massBeforeKg, massAfterKg, assumptions }) => (
@@ -52,6 +56,7 @@ export function AccelerationSection({
                 <li key={sentence}>{sentence}</li>
               ))}
             </ul>
+            {road}
           </More>
         </>
       )}

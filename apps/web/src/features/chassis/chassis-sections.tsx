@@ -1,4 +1,5 @@
 import type { Chassis } from "@buildproof/workshop";
+import type { ReactNode } from "react";
 import { Notice } from "@/design/notice";
 import { Stack } from "@/design/sheet";
 import { AccelerationSection } from "./acceleration-section";
@@ -10,17 +11,18 @@ import { TyreSection } from "./tyre-section";
 interface ChassisSectionsProps {
   readonly chassis: Chassis;
   readonly isPrinted?: boolean;
+  readonly road?: ReactNode;
 }
 
 /** What the build does to the vehicle under it, as the last part of the sheet. */
-export function ChassisSections({ chassis, isPrinted = false }: ChassisSectionsProps) {
+export function ChassisSections({ chassis, isPrinted = false, road }: ChassisSectionsProps) {
   const { tyres, gearing, speedometer, masses, towing, acceleration, alreadyFitted } = chassis;
   return (
     <section aria-label="What it does to the vehicle" className="chassis">
       <Stack>
         <TyreSection tyres={tyres} gearing={gearing} />
         <SpeedometerSection speedometer={speedometer} />
-        <AccelerationSection acceleration={acceleration} isPrinted={isPrinted} />
+        <AccelerationSection acceleration={acceleration} isPrinted={isPrinted} road={road} />
       </Stack>
       <Stack>
         <MassSection masses={masses} alreadyFitted={alreadyFitted} isPrinted={isPrinted} />

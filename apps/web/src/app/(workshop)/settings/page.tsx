@@ -1,10 +1,11 @@
-import { listApiTokens, whoAmI } from "@buildproof/workshop";
+import { listApiTokens, showSite, whoAmI } from "@buildproof/workshop";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { EmptyState } from "@/design/empty-state";
 import { Moment } from "@/design/moment";
 import { RuledTable } from "@/design/ruled-table";
-import { Columns, Page, Section, SheetHead } from "@/design/sheet";
+import { Columns, Page, Section, SheetHead, Stack } from "@/design/sheet";
+import { SiteForm } from "@/features/settings/site-form";
 import { MakeToken, RevokeToken } from "@/features/settings/token-panel";
 import { load } from "@/server/load";
 import { Refused } from "@/server/refused";
@@ -16,6 +17,8 @@ export default async function SettingsPage() {
   if (!loaded.ok) return <Refused refusal={loaded.refusal} />;
   const me = await load(whoAmI, {});
   if (!me.ok) return <Refused refusal={me.refusal} />;
+  const site = await load(showSite, {});
+  if (!site.ok) return <Refused refusal={site.refusal} />;
   const { timeZone } = me.value;
   return (
     <Page>
@@ -23,7 +26,7 @@ export default async function SettingsPage() {
         title="Settings"
         lead={
           <>
-            A token lets a program use the calculations, and nothing else of the workshop.{" "}
+            Where the site lies, and the tokens with which a program uses the calculations and nothing else.{" "}
             <Link href="/people">People</Link> have accounts instead.
           </>
         }
@@ -51,9 +54,14 @@ export default async function SettingsPage() {
             empty={<EmptyState sentence="No program has a token yet. Name one and make its token." />}
           />
         </Section>
-        <Section title="Make a token">
-          <MakeToken />
-        </Section>
+        <Stack>
+          <Section title={site.value.name} aside="where forecasts are told for">
+            <SiteForm key={JSON.stringify(site.value)} site={site.value} />
+          </Section>
+          <Section title="Make a token">
+            <MakeToken />
+          </Section>
+        </Stack>
       </Columns>
     </Page>
   );

@@ -1,3 +1,4 @@
+import { moreAccess } from "./access-chassis";
 import { caution } from "./caution";
 import { photo, tick, torque } from "./step";
 import type { AccessWork } from "./types";
@@ -197,4 +198,5 @@ export const access: readonly AccessWork[] = [
     ],
     back: [tick("back", "Undertray on, every clip home.")],
   },
+  ...moreAccess,
 ];

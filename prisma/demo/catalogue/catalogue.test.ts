@@ -96,7 +96,8 @@ describe("the packages", () => {
         ({ rule }) => rule,
       );
     expect(check(towing)).toEqual(["payload"]);
-    expect(check([...towing, "gvm-kit"])).toEqual([]);
+    expect(check([...towing, "gvm-kit"])).toEqual(["plate-with-gross-mass"]);
+    expect(check([...towing, "gvm-kit", "mass-plate"])).toEqual([]);
   });
 });
 

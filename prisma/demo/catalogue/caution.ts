@@ -26,5 +26,16 @@ export const caution = {
     "Licensed and insured driver, trade plates or permit where needed, speed limits kept; no full-load pull on a public road.",
   emissions: "No emission control is removed, blocked or coded out.",
   oneUse: "The old one does not go back, whatever it looks like.",
+  springs:
+    "A compressed spring stores enough to kill: the right cage, hooks seated, nobody in line, never an impact driver.",
+  gearboxWeight:
+    "A gearbox weighs more than two people can catch: transmission jack, strap on, engine supported.",
+  brakes:
+    "Brake fluid strips paint and skin. Pump the pedal firm before the vehicle moves; first stops at walking pace.",
+  brakeWork:
+    "Brakes are work for a licensed repairer where the local code says so; nothing is released on a soft pedal.",
+  exhaustHot: "Exhaust parts stay hot for an hour: work on them cold, eyes covered for rust that falls.",
+  tankWork:
+    "Tank emptied and vented outdoors or under extraction, earthed, no spark within 6 m, lamp rated for vapour.",
   trailerBrakes: "First stop at walking pace, in a yard, with nobody near the trailer.",
 } as const;

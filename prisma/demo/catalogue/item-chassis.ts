@@ -1,3 +1,4 @@
+import { at, optionChassis } from "./item-chassis-options";
 import type { Figure } from "./types";
 
 /*
@@ -5,7 +6,7 @@ import type { Figure } from "./types";
  * above 1 ahead of that axle, below 0 behind the rear one. Invented for the demo.
  */
 
-type ItemChassis = {
+export type ItemChassis = {
   readonly masses?: {
     readonly frontAxleShare?: number;
     /** The fact that says what the parts weigh that come off for it; without, nothing comes off. */
@@ -27,8 +28,6 @@ type ItemChassis = {
   };
   readonly driveline?: { readonly finalDrive: number };
 };
-
-const at = (frontAxleShare: number): ItemChassis => ({ masses: { frontAxleShare } });
 
 const itemChassis: Readonly<Record<string, ItemChassis>> = {
   "blower-24-92": at(0.86),
@@ -72,6 +71,7 @@ const itemChassis: Readonly<Record<string, ItemChassis>> = {
   "driving-lamps": at(1.3),
   "front-bar": at(1.3),
   "high-mount-winch": at(1.28),
+  ...optionChassis,
 };
 
 /** The chassis figures of an item, as the catalogue keeps them; empty where it has none. */
@@ -87,6 +87,11 @@ export function chassisFiguresOf(itemId: string): { readonly [name: string]: Fig
 /** The fact with the mass of what an item takes the place of, if it takes any. */
 export function replacedBy(itemId: string): string | undefined {
   return itemChassis[itemId]?.masses?.replacesFact;
+}
+
+/** The whole trailer of a towing duty, its ball load included; null of what is no such duty. */
+export function trailerKgOf(itemId: string): number | null {
+  return itemChassis[itemId]?.masses?.trailerKg ?? null;
 }
 
 /** How much of an item's mass the front axle carries; half where nothing is said. */

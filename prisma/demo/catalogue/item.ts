@@ -8,6 +8,11 @@ export const everyModel: readonly ModelId[] = [
   "bramlet-trail-20",
 ];
 
+/** Those with a spark-ignition V8, on which a blower can be built. */
+export const boosted: readonly ModelId[] = [...ridgewolds, "orrismere-gt44"];
+/** Those that are asked to tow what has brakes of its own. */
+export const towing: readonly ModelId[] = [...ridgewolds, "vale-30td"];
+
 type Exceptions = Partial<Omit<CatalogueItem, "id" | "code" | "name" | "system" | "kind" | "maker">>;
 
 /** Money in whole dollars, as a price list has it; everything not said is the usual case. */

@@ -150,6 +150,7 @@ const wheels: readonly CatalogueItem[] = [
       cost: 380,
       sell: 440,
       leadDays: 3,
+      fits: [...ridgewolds, "vale-30td", "orrismere-gt44"],
       operations: ["recalibrate-camera"],
     },
   ),

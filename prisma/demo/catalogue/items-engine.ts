@@ -273,6 +273,7 @@ const calibration: readonly CatalogueItem[] = [
       sell: 890,
       leadDays: 6,
       massKg: 2,
+      fits: [...ridgewolds, "vale-30td"],
       operations: ["fit-alternator"],
     },
   ),

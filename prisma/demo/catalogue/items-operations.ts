@@ -1,8 +1,7 @@
-import { everyModel, item, ridgewolds } from "./item";
+import { boosted, everyModel, item } from "./item";
 import type { CatalogueItem } from "./types";
 
 /* Work that is chosen by name, and fees. An operation's price is its hours; the figures here are what comes on top. */
-const boosted = [...ridgewolds, "orrismere-gt44"] as const;
 
 const operations: readonly CatalogueItem[] = [
   item(

@@ -1,19 +1,7 @@
 import { caution } from "./caution";
-import { hold, measure, photo, serial, tick, torque } from "./step";
+import { fitted, onHoist } from "./operation";
+import { hold, measure, serial, tick, torque } from "./step";
 import type { Operation } from "./types";
-
-type Short = Pick<Operation, "id" | "name" | "ownHours" | "access" | "steps"> & Partial<Operation>;
-
-const onHoist = (short: Short): Operation => ({
-  rate: "workshop",
-  stage: "fitting",
-  order: 60,
-  skill: "mechanical",
-  place: "hoist",
-  ...short,
-});
-
-const fitted = photo("fitted", "Photograph the work as fitted.");
 
 /** Everything that is not the boosted engine. Torques are the maker's own figures, held here as data. */
 export const chassisOperations: readonly Operation[] = [
@@ -248,51 +236,6 @@ export const chassisOperations: readonly Operation[] = [
     skill: "electrical",
     steps: [
       tick("pins", "Every pin tried with the tester under load.", { cautions: [caution.battery] }),
-      fitted,
-    ],
-  }),
-  onHoist({
-    id: "fit-dark-trim",
-    name: "Fit dark trim",
-    ownHours: 2.2,
-    access: [],
-    place: "floor",
-    steps: [tick("paint", "Paint under the badges looked at and photographed."), fitted],
-  }),
-  onHoist({
-    id: "fit-driving-lamps",
-    name: "Fit driving lamps",
-    ownHours: 1.6,
-    access: [],
-    skill: "electrical",
-    steps: [
-      tick("area", "Lamps cover no more than 15 % of the cooler stack."),
-      tick("switch", "Only with high beam, own fuse, aimed.", { cautions: [caution.battery] }),
-      fitted,
-    ],
-  }),
-  onHoist({
-    id: "fit-front-bar",
-    name: "Fit front bar",
-    ownHours: 4.4,
-    access: ["front-end"],
-    steps: [
-      tick("listed", "Bar is on the maker's list for the airbag sensors of this model.", {
-        cautions: [caution.airbag],
-      }),
-      torque("mounts", "Bar mounts.", 68, 5),
-      fitted,
-    ],
-  }),
-  onHoist({
-    id: "fit-winch",
-    name: "Fit winch",
-    ownHours: 2.4,
-    access: ["front-end"],
-    skill: "electrical",
-    steps: [
-      torque("winch", "Winch bolts.", 68, 5),
-      tick("isolator", "Isolator fitted, cable clear of hot parts.", { cautions: [caution.battery] }),
       fitted,
     ],
   }),

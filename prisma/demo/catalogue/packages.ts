@@ -1,28 +1,6 @@
 import { ridgewolds } from "./item";
-import type { CataloguePackage, ItemGroup } from "./types";
-
-export const groups: readonly ItemGroup[] = [
-  {
-    id: "one-blower",
-    name: "Blower",
-    pick: "at-most-one",
-    items: ["blower-24-92", "blower-19-88", "blower-19-80", "blower-19-gt44"],
-  },
-  {
-    id: "one-plug-set",
-    name: "Spark plugs",
-    pick: "at-most-one",
-    items: ["plugs-one-step", "plugs-two-step"],
-  },
-  { id: "one-belt", name: "Blower belt", pick: "at-most-one", items: ["belt-8-rib", "belt-10-rib"] },
-  {
-    id: "one-alternative-fuel",
-    name: "Fuel blend",
-    pick: "at-most-one",
-    items: ["runs-on-e10", "runs-on-e85"],
-  },
-  { id: "one-towing-duty", name: "Towing", pick: "at-most-one", items: ["tow-2000", "tow-3000"] },
-];
+import { touringPackages } from "./packages-touring";
+import type { CataloguePackage } from "./types";
 
 const referenceCondition = "petrol 98, 25 °C, sea level, corrected to SAE J1349";
 const remedy =
@@ -57,6 +35,16 @@ const boostCommon = [
   "engineer-certificate",
   "fluids-and-freight",
   "dyno-fuel",
+];
+
+const gt44 = [
+  "blower-19-gt44",
+  "port-injectors-gt44",
+  "port-injector-seals",
+  ...boostCommon,
+  "plugs-one-step",
+  "clutch-800",
+  "flywheel-bolts",
 ];
 
 export const packages: readonly CataloguePackage[] = [
@@ -143,4 +131,16 @@ export const packages: readonly CataloguePackage[] = [
     exclusions: ["Paint correction."],
     cautions: ["No pressure washer within 300 mm for two weeks."],
   },
+  {
+    id: "grand-tour-44",
+    name: "Grand Tour 4.4",
+    models: ["orrismere-gt44"],
+    outcome: "Overtakes in the gear it is in: over a quarter more torque, and a clutch that holds it.",
+    items: gt44,
+    promise: { at: "hubs", lowKw: 265, highKw: 292, referenceCondition, remedy },
+    assumptions: boostAssumptions,
+    exclusions: boostExclusions,
+    cautions: boostCautions("an eighth"),
+  },
+  ...touringPackages,
 ];

@@ -22,11 +22,21 @@ function blower(displacementLPerRev: number, crankPulleyMm: number, blowerPulley
   };
 }
 
+/** Another pulley on a blower that is chosen beside it. */
+function pulley(of: string, ...size: Parameters<typeof blower>): Figures {
+  const { blower: turned } = blower(...size);
+  return typeof turned === "object" ? { blower: { ...turned, needs: of } } : {};
+}
+
 export const powerItemFigures: Readonly<Record<string, Figures>> = {
   "blower-24-92": blower(2.4, 175, 92),
   "blower-19-88": blower(1.9, 175, 88),
   "blower-19-80": blower(1.9, 175, 80),
   "blower-19-gt44": blower(1.9, 150, 88),
+  "pulley-24-98": pulley("blower-24-92", 2.4, 175, 98),
+  "pulley-24-86": pulley("blower-24-92", 2.4, 175, 86),
+  "pulley-19-84": pulley("blower-19-88", 1.9, 175, 84),
+  "pulley-gt44-96": pulley("blower-19-gt44", 1.9, 150, 96),
   "charge-cooler": {
     chargeCooler: { effectiveness: 0.72, coolantOverAmbientC: 20, pressureDropKPa: 5 },
   },
@@ -51,6 +61,20 @@ export const powerItemFigures: Readonly<Record<string, Figures>> = {
         railKPa: 400,
         manifoldKPa: 64,
         dutyLimit: 0.85,
+      },
+    ],
+  },
+  // The regulator follows the manifold, as with the standard ones of 410 cm³/min.
+  "port-injectors-gt44": {
+    fuelStages: [
+      {
+        kind: "port-injectors",
+        count: 8,
+        staticFlowCm3PerMin: 600,
+        ratedPressureKPa: 300,
+        railKPa: 400,
+        manifoldKPa: 0,
+        dutyLimit: 0.8,
       },
     ],
   },
@@ -80,6 +104,14 @@ export const powerItemFigures: Readonly<Record<string, Figures>> = {
       { id: "gearbox-low", name: "The gearbox calibration", torqueNm: 680, gears: [1, 2, 3] },
     ],
   },
+  // Takes the place of what the calibration alone allows.
+  "gearbox-clutch-packs": {
+    caps: [
+      { id: "gearbox", name: "The renewed gearbox", torqueNm: 860 },
+      { id: "gearbox-low", name: "The renewed gearbox", torqueNm: 780, gears: [1, 2, 3] },
+    ],
+  },
   "cat-back-exhaust": { assume: { backPressureKPaAt6000: 12 } },
+  "cat-back-gt44": { assume: { backPressureKPaAt6000: 13 } },
   "headers-gt44": { assume: { backPressureKPaAt6000: 11 } },
 };

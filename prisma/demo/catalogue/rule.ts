@@ -9,6 +9,8 @@ import {
 
 interface Extra {
   readonly safety?: boolean;
+  /** Where it is law; otherwise it is common practice. */
+  readonly source?: string;
 }
 
 export function needs(
@@ -26,7 +28,7 @@ export function needs(
     when,
     then,
     because,
-    source: commonPractice,
+    source: extra.source ?? commonPractice,
     safety: extra.safety ?? false,
   };
 }
@@ -46,7 +48,7 @@ export function excludes(
     ...(when === null ? {} : { when }),
     then,
     because,
-    source: commonPractice,
+    source: extra.source ?? commonPractice,
     safety: extra.safety ?? false,
   };
 }

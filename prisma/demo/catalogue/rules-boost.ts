@@ -1,10 +1,10 @@
 import { all, any, atLeast, has, hasAll, hasAny, not } from "./condition";
-import { ridgewolds } from "./item";
+import { boosted, ridgewolds } from "./item";
 import { excludes, needs } from "./rule";
-import type { CatalogueRule, Condition, ModelId } from "./types";
+import { source } from "./sources";
+import type { CatalogueRule, Condition } from "./types";
 
-/* What a blower asks for. All of it: common practice, no source. */
-const boosted: readonly ModelId[] = [...ridgewolds, "orrismere-gt44"];
+/* What a blower asks for. Common practice, no source, unless it says otherwise. */
 const small = hasAny("blower-19-88", "blower-19-80", "blower-19-gt44");
 const large = has("blower-24-92");
 const anyBlower: Condition = any(large, small);
@@ -125,9 +125,17 @@ export const boostRules: readonly CatalogueRule[] = [
   excludes(
     "torque-limit-gearbox",
     ridgewolds,
-    atLeast("crankTorqueNm", 781),
+    all(atLeast("crankTorqueNm", 781), not(has("gearbox-clutch-packs"))),
     anyBlower,
-    "More than 780 N·m at the crank is beyond what the 7-speed bears, calibrated or not.",
+    "More than 780 N·m at the crank is beyond what the 7-speed bears, calibrated or not, until its clutch packs are renewed.",
+  ),
+  excludes(
+    "torque-limit-gears",
+    ridgewolds,
+    atLeast("crankTorqueNm", 861),
+    anyBlower,
+    "More than 860 N·m at the crank breaks the gear wheels of the 7-speed, whatever its clutches hold.",
+    { safety: true },
   ),
   needs(
     "bonnet-clearance",
@@ -186,6 +194,6 @@ export const boostRules: readonly CatalogueRule[] = [
     anyBlower,
     has("engineer-certificate"),
     "A blower is usually a modification that a licensed signatory must certify before road use; confirm with the authority.",
-    { safety: true },
+    { safety: true, source: source.engine },
   ),
 ];

@@ -1,40 +1,12 @@
-import { everyModel, ridgewolds } from "./item";
-import { frontAxleShareOf, replacedBy } from "./item-chassis";
-import { chassisItems } from "./items-chassis";
-import { engineItems } from "./items-engine";
+import { pulleyDemand, pulleyRelief } from "./duty-points";
+import { boosted, everyModel, ridgewolds } from "./item";
 import { capacity } from "./rule";
-import type { Amount, CatalogueRule, ModelId } from "./types";
+import type { CatalogueRule } from "./types";
 
 /*
  * What is asked against what can be given. Demands of the blowers agree with the mass balance of a boosted
  * 5.7 L engine at 6,000 rpm; bases, supplies and reserves are common practice, no source.
  */
-const boosted: readonly ModelId[] = [...ridgewolds, "orrismere-gt44"];
-
-const heavyItems = [...engineItems, ...chassisItems].filter(({ massKg }) => massKg > 0);
-
-/** Of a part that takes the place of a standard one only the difference counts. */
-function inPlaceOf(fact: string | undefined, amount: number): Amount {
-  return fact === undefined ? amount : { whole: amount, lessFact: fact };
-}
-
-/** Everything that weighs something, the load on the ball included. */
-const massesKg = Object.fromEntries(
-  heavyItems.map(({ id, massKg }) => [id, inPlaceOf(replacedBy(id), massKg)]),
-);
-
-/** What the front axle carries of that which comes off, by the fact of its mass. */
-const frontFact: Readonly<Record<string, string>> = { tyreSetKg: "tyreSetFrontKg", liftKg: "liftFrontKg" };
-
-/** What of it the front axle carries. What lifts the front is left out: a trailer is not always behind. */
-const frontAxleKg = Object.fromEntries(
-  heavyItems
-    .filter(({ kind }) => kind !== "duty")
-    .map(({ id, massKg }) => [id, Math.round(massKg * frontAxleShareOf(id))] as const)
-    .filter(([, kg]) => kg > 0)
-    .map(([id, kg]) => [id, inPlaceOf(frontFact[replacedBy(id) ?? ""], kg)] as const),
-);
-
 export const capacityRules: readonly CatalogueRule[] = [
   capacity({
     id: "high-pressure-fuel",
@@ -45,13 +17,14 @@ export const capacityRules: readonly CatalogueRule[] = [
     baseFact: "highPressureFuelKgPerH",
     reservePct: 10,
     safety: true,
-    supply: { "hp-pump-upgrade": 40, "port-injection-kit": 90 },
+    supply: { "hp-pump-upgrade": 40, "port-injection-kit": 90, ...pulleyRelief("high-pressure-fuel", 10) },
     demand: {
       "blower-24-92": 146,
       "blower-19-88": 118,
       "blower-19-80": 131,
       "runs-on-e10": 5,
       "runs-on-e85": 72,
+      ...pulleyDemand("high-pressure-fuel"),
     },
     because:
       "At full load the engine burns more than the high-pressure pump delivers: the rail droops and the mixture goes lean.",
@@ -65,7 +38,7 @@ export const capacityRules: readonly CatalogueRule[] = [
     baseFact: "lowPressureFuelLPerH",
     reservePct: 20,
     safety: true,
-    supply: { "tank-pump-upgrade": { whole: 385, lessFact: "lowPressureFuelLPerH" } },
+    supply: { "tank-pump-upgrade": { whole: 385, lessFact: "lowPressureFuelLPerH" }, ...pulleyRelief("low-pressure-fuel", 20) },
     demand: {
       "blower-24-92": 196,
       "blower-19-88": 158,
@@ -73,6 +46,7 @@ export const capacityRules: readonly CatalogueRule[] = [
       "blower-19-gt44": 142,
       "runs-on-e10": 6,
       "runs-on-e85": 84,
+      ...pulleyDemand("low-pressure-fuel"),
     },
     because: "The pump in the tank must keep the high-pressure pump fed on a hot day with a low battery.",
   }),
@@ -85,13 +59,14 @@ export const capacityRules: readonly CatalogueRule[] = [
     baseFact: "injectionWindowMs",
     reservePct: 8,
     safety: true,
-    supply: { "port-injection-kit": 1.5 },
+    supply: { "port-injection-kit": 1.5, "port-injectors-gt44": 7.4, ...pulleyRelief("injection-window", 8) },
     demand: {
       "blower-24-92": 3.9,
       "blower-19-88": 3.2,
       "blower-19-80": 3.5,
-      "blower-19-gt44": 12.4,
+      "blower-19-gt44": 20,
       "runs-on-e85": 1.9,
+      ...pulleyDemand("injection-window"),
     },
     because: "The fuel must be in before the spark: an injector that needs longer sprays into the flame.",
   }),
@@ -103,8 +78,15 @@ export const capacityRules: readonly CatalogueRule[] = [
     link: "gearbox",
     baseFact: "gearboxTorqueNm",
     reservePct: 0,
-    supply: { "gearbox-calibration": 40 },
-    demand: { "blower-24-92": 730, "blower-19-88": 645, "blower-19-80": 695, "tow-calibration-diesel": 535 },
+    supply: { "gearbox-calibration": 40, "gearbox-clutch-packs": 120, ...pulleyRelief("gearbox-torque", 0) },
+    demand: {
+      "blower-24-92": 730,
+      "blower-19-88": 645,
+      "blower-19-80": 695,
+      "runs-on-e85": 70,
+      "tow-calibration-diesel": 535,
+      ...pulleyDemand("gearbox-torque"),
+    },
     because: "The engine makes more torque than the gearbox is rated for without its calibration.",
   }),
   capacity({
@@ -115,8 +97,8 @@ export const capacityRules: readonly CatalogueRule[] = [
     link: "clutch",
     baseFact: "clutchStaticNm",
     reservePct: 25,
-    supply: { "clutch-800": { whole: 800, lessFact: "clutchStaticNm" } },
-    demand: { "blower-19-gt44": 555 },
+    supply: { "clutch-800": { whole: 800, lessFact: "clutchStaticNm" }, ...pulleyRelief("clutch-torque", 25) },
+    demand: { "blower-19-gt44": 555, ...pulleyDemand("clutch-torque") },
     because: "A clutch holds when its static rating is a quarter above the engine's peak torque.",
   }),
   capacity({
@@ -128,8 +110,14 @@ export const capacityRules: readonly CatalogueRule[] = [
     baseFact: "chargeTempLimitC",
     reservePct: 0,
     safety: true,
-    supply: { "charge-cooler-hot-kit": 16 },
-    demand: { "blower-24-92": 64, "blower-19-88": 55, "blower-19-80": 60, "blower-19-gt44": 62 },
+    supply: { "charge-cooler-hot-kit": 16, ...pulleyRelief("charge-temperature", 0) },
+    demand: {
+      "blower-24-92": 64,
+      "blower-19-88": 55,
+      "blower-19-80": 60,
+      "blower-19-gt44": 62,
+      ...pulleyDemand("charge-temperature"),
+    },
     because: "Past its stop line the charge takes the spark away and then knocks.",
   }),
   capacity({
@@ -140,8 +128,14 @@ export const capacityRules: readonly CatalogueRule[] = [
     link: "belt-drive",
     baseFact: "beltDriveKw",
     reservePct: 15,
-    supply: { "belt-8-rib": 12, "belt-10-rib": 24 },
-    demand: { "blower-19-88": 20, "blower-19-80": 29, "blower-24-92": 40, "blower-19-gt44": 24 },
+    supply: { "belt-8-rib": 12, "belt-10-rib": 24, "belt-wrap-idler": 8, ...pulleyRelief("belt-drive", 15) },
+    demand: {
+      "blower-19-88": 20,
+      "blower-19-80": 29,
+      "blower-24-92": 40,
+      "blower-19-gt44": 24,
+      ...pulleyDemand("belt-drive"),
+    },
     because:
       "The standard belt and tensioner slip under the blower's drive power, with at least 160° of wrap or not.",
   }),
@@ -160,47 +154,15 @@ export const capacityRules: readonly CatalogueRule[] = [
       "blower-19-80": 18,
       "blower-19-gt44": 18,
       "driving-lamps": 12,
+      "light-bar": 10,
       "high-mount-winch": 20,
+      "low-mount-winch": 20,
+      "radiator-fans": 14,
+      "gearbox-cooler-fan": 6,
+      "pump-controller": 4,
+      "second-battery": 20,
+      "camp-loads": 14,
     },
     because: "At a hot idle the alternator must carry fans, pumps and lamps, or the fuel pumps slow down.",
-  }),
-  capacity({
-    id: "payload",
-    models: ["ridgewold-57", "ridgewold-57-lift", "vale-30td"],
-    quantity: "payload with five people aboard",
-    unit: "kg",
-    link: "payload",
-    baseFact: "payloadSpareKg",
-    reservePct: 0,
-    safety: true,
-    supply: { "gvm-kit": 250 },
-    demand: massesKg,
-    because: "With five people and the ball load the vehicle would be over its gross mass.",
-  }),
-  capacity({
-    id: "front-axle",
-    models: ["ridgewold-57", "ridgewold-57-lift"],
-    quantity: "spare load on the front axle",
-    unit: "kg",
-    link: "front-axle",
-    baseFact: "frontAxleSpareKg",
-    reservePct: 0,
-    safety: true,
-    supply: { "front-springs": 60, "gvm-kit": 60 },
-    demand: frontAxleKg,
-    because: "The front axle would carry more than it may.",
-  }),
-  capacity({
-    id: "tow-on-grade",
-    models: ["ridgewold-57", "ridgewold-57-lift", "vale-30td"],
-    quantity: "trailer on a long grade at 43 °C",
-    unit: "kg",
-    link: "towing",
-    baseFact: "towOnGradeKg",
-    reservePct: 0,
-    supply: { "gearbox-cooler": 700 },
-    demand: { "tow-3000": 3_000, "tow-2000": 2_000, "charge-cooler": 200 },
-    because:
-      "On a long hot grade the gearbox oil overheats; the charge cooler in front takes some of the cooling air.",
   }),
 ];

@@ -1,9 +1,10 @@
 import { all, any, atLeast, has, hasAll, hasAny } from "./condition";
 import { everyModel, ridgewolds } from "./item";
 import { excludes, needs } from "./rule";
+import { source } from "./sources";
 import type { CatalogueRule } from "./types";
 
-/* Tyres, lift, towing, clutch, the diesel and the small 4WD. All of it: common practice, no source. */
+/* Tyres, lift, towing, clutch, the diesel and the small 4WD. Common practice, no source, unless it says otherwise. */
 export const chassisRules: readonly CatalogueRule[] = [
   needs(
     "lift-for-33",
@@ -19,7 +20,7 @@ export const chassisRules: readonly CatalogueRule[] = [
     has("tyres-33"),
     hasAll("speedometer-recalibration", "spare-carrier", "tyre-placard"),
     "The speedometer reads low, the spare no longer fits its place, and the placard must say load, pressure and 140 km/h.",
-    { safety: true },
+    { safety: true, source: source.tyreSpeed },
   ),
   needs(
     "align-after-lift",
@@ -35,7 +36,7 @@ export const chassisRules: readonly CatalogueRule[] = [
     all(has("lift-50"), any(atLeast("tallTyres", 1), has("tyres-33"))),
     has("engineer-certificate"),
     "Lift and taller tyres together raise the vehicle more than 50 mm, which usually needs a certificate; confirm with the authority.",
-    { safety: true },
+    { safety: true, source: source.rideHeight },
   ),
   needs(
     "fit-out-for-heavy-trailer",
@@ -43,7 +44,7 @@ export const chassisRules: readonly CatalogueRule[] = [
     any(has("tow-3000"), atLeast("trailerGtmKg", 2_001)),
     hasAll("brake-controller", "twelve-pin-socket", "gearbox-cooler"),
     "A trailer above 2,000 kg has brakes of its own that must be worked from the driver's seat, and its grade heats the gearbox.",
-    { safety: true },
+    { safety: true, source: source.trailerBrakes },
   ),
   needs(
     "brakes-for-trailer",
@@ -59,7 +60,7 @@ export const chassisRules: readonly CatalogueRule[] = [
     has("tow-calibration-diesel"),
     all(atLeast("dieselFilterFitted", 1), atLeast("exhaustRecirculationFitted", 1)),
     "The filter and the exhaust recirculation must be fitted and working: we calibrate no vehicle without them.",
-    { safety: true },
+    { safety: true, source: source.emissions },
   ),
   needs(
     "intercooler-for-towing-diesel",
@@ -110,7 +111,7 @@ export const chassisRules: readonly CatalogueRule[] = [
     has("tyres-tall-small-4wd"),
     has("speedometer-recalibration"),
     "The speedometer reads low with a larger diameter.",
-    { safety: true },
+    { safety: true, source: source.speedometer },
   ),
   excludes(
     "no-boost-small-4wd",

@@ -44,6 +44,7 @@ export type SystemId =
   | "exhaust"
   | "driveline"
   | "wheels-tyres"
+  | "brakes"
   | "towing"
   | "appearance"
   | "operations"
@@ -162,6 +163,7 @@ export type Condition =
 export type ChainLink =
   | "belt-drive"
   | "cooler"
+  | "radiator"
   | "tank-pump"
   | "high-pressure-pump"
   | "injection-window"
@@ -170,6 +172,9 @@ export type ChainLink =
   | "alternator"
   | "payload"
   | "front-axle"
+  | "rear-axle"
+  | "brakes"
+  | "combination"
   | "towing";
 
 interface RuleHead {

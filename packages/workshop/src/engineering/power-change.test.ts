@@ -60,6 +60,27 @@ describe("the charge cooler", () => {
   });
 });
 
+describe("a pulley of its own", () => {
+  const kit = {
+    kind: "displacement",
+    displacementLPerRev: 2.4,
+    volumetricEfficiency: 0.92,
+    adiabaticEfficiency: 0.64,
+    maxSpeedRpm: 14_000,
+    drive: { crankPulleyMm: 175, blowerPulleyMm: 92, internalRatio: 1 },
+  } as const;
+  const drive = { ...kit.drive, blowerPulleyMm: 98 };
+  const pulley = chosen("pulley", { blower: { ...kit, drive, needs: "kit" } });
+
+  test("turns the blower it belongs to, and makes none without it", () => {
+    expect(powerChange(model, [chosen("kit", { blower: kit }), pulley], on98).blower).toEqual({
+      ...kit,
+      drive,
+    });
+    expect(powerChange(model, [pulley], on98).blower).toBeNull();
+  });
+});
+
 describe("torque limits", () => {
   test("a calibration replaces the limit of its kind and adds that of the low gears", () => {
     const caps = [

@@ -12,9 +12,13 @@ export type FuelBought = {
   readonly fuelOctane: number | null;
 };
 
+type Blower =
+  | Omit<Extract<ItemFigures["blower"], { kind: "displacement" }>, "needs">
+  | Omit<Extract<ItemFigures["blower"], { kind: "centrifugal" }>, "needs">;
+
 /** What the chosen items make of the engine. */
 export type PowerChange = {
-  readonly blower: NonNullable<ItemFigures["blower"]> | null;
+  readonly blower: Blower | null;
   readonly calibration: NonNullable<ItemFigures["calibration"]> | null;
   readonly chargeCooler: NonNullable<ItemFigures["chargeCooler"]> | null;
   readonly fuel: ForecastQuestion["fuel"];
@@ -39,7 +43,7 @@ export function powerChange(
   const added = figures.flatMap(({ fuelStages: stages }) => stages ?? []);
   const fuel = burns.findLast((each) => each.fuel)?.fuel ?? fuelNames[bought.fuelKind];
   return {
-    blower: figures.flatMap(({ blower }) => blower ?? []).at(-1) ?? null,
+    blower: blowerOf(chosen),
     calibration: figures.flatMap(({ calibration }) => calibration ?? []).at(-1) ?? null,
     chargeCooler: coolerOf(chosen),
     fuel,
@@ -58,6 +62,17 @@ export function powerChange(
       ...Object.assign({}, ...figures.map(({ assume }) => assume)),
     },
   };
+}
+
+/** The last one that is complete: a pulley of its own makes another duty point of the blower it belongs to. */
+function blowerOf(chosen: readonly ChosenFigures[]): PowerChange["blower"] {
+  const codes = new Set(chosen.map(({ code }) => code));
+  const complete = chosen.flatMap(({ figures: { blower } }) => {
+    if (!blower) return [];
+    const { needs, ...alone } = blower;
+    return needs === undefined || codes.has(needs) ? [alone] : [];
+  });
+  return complete.at(-1) ?? null;
 }
 
 /** The best cooler that is complete. */

@@ -80,8 +80,11 @@ const drive = z.strictObject({
   internalRatio: z.number(),
   maxBeltSpeedMPerS: z.number().optional(),
 });
+/** The item it belongs to, as a pulley to its blower: without it there is none. */
+const partOf = { needs: z.string().optional() };
 const blower = z.discriminatedUnion("kind", [
   z.strictObject({
+    ...partOf,
     kind: z.literal("displacement"),
     displacementLPerRev: z.number(),
     volumetricEfficiency: speedCurve,
@@ -91,6 +94,7 @@ const blower = z.discriminatedUnion("kind", [
     drive,
   }),
   z.strictObject({
+    ...partOf,
     kind: z.literal("centrifugal"),
     designSpeedRpm: z.number(),
     designPressureRatio: z.number(),

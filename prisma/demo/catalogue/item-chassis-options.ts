@@ -1,0 +1,65 @@
+import type { ItemChassis } from "./item-chassis";
+
+export const at = (frontAxleShare: number): ItemChassis => ({ masses: { frontAxleShare } });
+
+const tyres = (designation: string, frontAxleShare = 0.34, replacesFact?: string): ItemChassis => ({
+  masses: { frontAxleShare, ...(replacesFact ? { replacesFact } : {}) },
+  tyre: { designation },
+});
+
+const trailer = (trailerKg: number, ballKg: number): ItemChassis => ({ masses: { trailerKg, ballKg } });
+
+/* Where the options of the price list sit, tyres and trailers among them. Invented for the demo. */
+export const optionChassis: Readonly<Record<string, ItemChassis>> = {
+  "belt-wrap-idler": at(1.05),
+  "radiator-57": at(1.15),
+  "radiator-30td": at(1.15),
+  "radiator-fans": at(1.12),
+  "oil-cooler-gt44": at(1.15),
+  "raised-intake": at(0.8),
+  "oil-separator": at(0.9),
+  "pump-controller": at(0.1),
+  "long-range-tank": at(0.12),
+  "diesel-prefilter": at(0.85),
+  "high-energy-coils": at(0.9),
+  "second-battery": at(0.9),
+  "rear-silencer-57": at(-0.1),
+  "filter-back-30td": at(0.2),
+  "cat-back-gt44": at(0.15),
+  "heat-shields-gt44": at(0.9),
+  "gearbox-cooler-fan": at(1.15),
+  "torque-converter": at(0.7),
+  "engine-mounts-57": at(0.95),
+  "limited-slip-gt44": at(0),
+  "rear-locker": at(0),
+  "wheels-steel-17": at(0.34),
+  "wheels-15-bramlet": at(0.34),
+  "lift-40-30td": at(0.5),
+  "lift-35-bramlet": at(0.5),
+  "dampers-touring": at(0.5),
+  "upper-arms": at(1),
+  "air-springs-rear": at(0),
+  "sway-bar-gt44": at(0),
+  "brake-kit-57": at(1),
+  "brake-kit-gt44": at(1),
+  "tow-bar-3500": at(-0.3),
+  "tow-bar-gt44": at(-0.3),
+  "tow-bar-bramlet": at(-0.3),
+  "towing-mirrors": at(0.7),
+  "van-camera": at(0.2),
+  "low-mount-winch": at(1.28),
+  "light-bar": at(1.3),
+  "side-steps": at(0.5),
+  "roof-rack": at(0.45),
+  "underbody-plates": at(0.75),
+  "boot-lip-gt44": at(-0.25),
+  "tyres-at-57": tyres("LT285/65R18 125/122S", 0.34, "tyreSetKg"),
+  "tyres-at-30td": tyres("265/70R17 115T", 0.34, "tyreSetKg"),
+  "tyres-19-gt44": tyres("255/35R19 96Y", 0.5),
+  "tyres-track-gt44": { tyre: { designation: "255/40R18 99Y" } },
+  "tyres-at-bramlet": tyres("225/75R15 102S", 0.34, "tyreSetKg"),
+  "gvm-kit-30td": { masses: { gvmAddKg: 230, frontRatingAddKg: 50, rearRatingAddKg: 200 } },
+  "tow-3500": trailer(3500, 350),
+  "tow-1000": trailer(1000, 50),
+  "tow-750": trailer(750, 60),
+};

@@ -1,3 +1,5 @@
+import { optionComponents } from "./item-component-options";
+
 /** What each item is on the vehicle, by the components of the catalogue. */
 const itemComponents: Readonly<Record<string, string>> = {
   "blower-24-92": "blower",
@@ -49,6 +51,7 @@ const itemComponents: Readonly<Record<string, string>> = {
   "driving-lamps": "appearance",
   "front-bar": "appearance",
   "high-mount-winch": "appearance",
+  ...optionComponents,
 };
 
 /** Of an item of the demo: what it is; work and fees by their kind where nothing else is said. */

@@ -104,11 +104,11 @@ export const powerItemFigures: Readonly<Record<string, Figures>> = {
       { id: "gearbox-low", name: "The gearbox calibration", torqueNm: 680, gears: [1, 2, 3] },
     ],
   },
-  // Takes the place of what the calibration alone allows.
+  // With renewed clutches the calibration allows more.
   "gearbox-clutch-packs": {
     caps: [
-      { id: "gearbox", name: "The renewed gearbox", torqueNm: 860 },
-      { id: "gearbox-low", name: "The renewed gearbox", torqueNm: 780, gears: [1, 2, 3] },
+      { id: "gearbox", name: "The gearbox calibration", torqueNm: 860 },
+      { id: "gearbox-low", name: "The gearbox calibration", torqueNm: 780, gears: [1, 2, 3] },
     ],
   },
   "cat-back-exhaust": { assume: { backPressureKPaAt6000: 12 } },

@@ -38,7 +38,10 @@ export const capacityRules: readonly CatalogueRule[] = [
     baseFact: "lowPressureFuelLPerH",
     reservePct: 20,
     safety: true,
-    supply: { "tank-pump-upgrade": { whole: 385, lessFact: "lowPressureFuelLPerH" }, ...pulleyRelief("low-pressure-fuel", 20) },
+    supply: {
+      "tank-pump-upgrade": { whole: 385, lessFact: "lowPressureFuelLPerH" },
+      ...pulleyRelief("low-pressure-fuel", 20),
+    },
     demand: {
       "blower-24-92": 196,
       "blower-19-88": 158,
@@ -97,7 +100,10 @@ export const capacityRules: readonly CatalogueRule[] = [
     link: "clutch",
     baseFact: "clutchStaticNm",
     reservePct: 25,
-    supply: { "clutch-800": { whole: 800, lessFact: "clutchStaticNm" }, ...pulleyRelief("clutch-torque", 25) },
+    supply: {
+      "clutch-800": { whole: 800, lessFact: "clutchStaticNm" },
+      ...pulleyRelief("clutch-torque", 25),
+    },
     demand: { "blower-19-gt44": 555, ...pulleyDemand("clutch-torque") },
     because: "A clutch holds when its static rating is a quarter above the engine's peak torque.",
   }),

@@ -1,4 +1,4 @@
-import { all, any, atLeast, has, hasAll, hasAny, not } from "./condition";
+import { all, any, atLeast, has, hasAll, hasAny } from "./condition";
 import { boosted, ridgewolds } from "./item";
 import { excludes, needs } from "./rule";
 import { source } from "./sources";
@@ -131,11 +131,11 @@ const boost: readonly CatalogueRule[] = [
     anyBlower,
     "The charge cooler sits in the blower's manifold: without the blower it has no place.",
   ),
-  excludes(
-    "boost-calibration-without-blower",
+  needs(
+    "blower-for-boost-calibration",
     boosted,
-    not(anyBlower),
     has("boost-calibration"),
+    anyBlower,
     "The boosted calibration takes spark away and adds fuel for boost that is not there: it is never loaded without the blower.",
     { safety: true },
   ),

@@ -105,14 +105,6 @@ const wheelsAndTyres: readonly CatalogueRule[] = [
 ];
 
 const rideHeight: readonly CatalogueRule[] = [
-  excludes(
-    "no-second-lift",
-    ridgewolds,
-    atLeast("liftMm", 50),
-    has("lift-50"),
-    "This vehicle stands 50 mm higher already; another 50 is a high lift, which we do not build.",
-    { safety: true, source: source.rideHeight },
-  ),
   needs(
     "alignment-after-height",
     ["vale-30td", "bramlet-trail-20", "orrismere-gt44"],

@@ -46,6 +46,17 @@ export const conditionFacts: readonly Fact[] = [
   so("provenTwoWheelMode", "Two-wheel mode proven", "a two-wheel dyno mode proven for this model"),
   so("dieselFilterFitted", "Diesel filter", "the diesel filter, fitted and working"),
   so("exhaustRecirculationFitted", "Exhaust recirculation", "the exhaust recirculation, fitted and working"),
+  so("catalystsFitted", "Catalysts", "the catalysts, fitted and working"),
+  so("driverCamera", "Driver-assistance camera", "a driver-assistance camera"),
+  so("limitedSlipFitted", "Limited-slip differential", "a limited-slip differential"),
+  {
+    ...measure("wheelInches", "Wheels", "in"),
+    atLeast: (inches) => `wheels of at least ${figure(inches)} inches`,
+  },
+  {
+    ...measure("towBarRatedKg", "Tow bar rated", "kg"),
+    atLeast: (mass) => `a tow bar rated ${figure(mass)} kg or more`,
+  },
   so("directInjection", "Direct injection", "direct injection"),
   so("tallTyres", "Tall tyres", "tall tyres on it already"),
   so("e85SoldNearby", "E85 sold nearby", "E85 that the owner can buy"),

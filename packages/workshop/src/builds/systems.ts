@@ -6,6 +6,7 @@ export const systems = [
   { code: "exhaust", name: "Exhaust" },
   { code: "driveline", name: "Driveline" },
   { code: "wheels-tyres", name: "Wheels and tyres" },
+  { code: "brakes", name: "Brakes" },
   { code: "towing", name: "Towing" },
   { code: "appearance", name: "Appearance" },
   { code: "operations", name: "Workshop and dyno" },
@@ -18,6 +19,7 @@ export type SystemCode = (typeof systems)[number]["code"];
 const systemOfLink: Readonly<Record<string, SystemCode>> = {
   "belt-drive": "air",
   cooler: "air",
+  radiator: "air",
   "tank-pump": "fuel",
   "high-pressure-pump": "fuel",
   "injection-window": "fuel",
@@ -26,12 +28,16 @@ const systemOfLink: Readonly<Record<string, SystemCode>> = {
   alternator: "ignition-calibration",
   payload: "towing",
   "front-axle": "wheels-tyres",
+  "rear-axle": "wheels-tyres",
+  brakes: "brakes",
+  combination: "towing",
   towing: "towing",
 };
 
 const nameOfLink: Readonly<Record<string, string>> = {
   "belt-drive": "Belt drive",
   cooler: "Charge cooler",
+  radiator: "Radiator",
   "tank-pump": "Tank pump",
   "high-pressure-pump": "High-pressure fuel pump",
   "injection-window": "Injection window",
@@ -40,6 +46,9 @@ const nameOfLink: Readonly<Record<string, string>> = {
   alternator: "Alternator",
   payload: "Payload",
   "front-axle": "Front axle",
+  "rear-axle": "Rear axle",
+  brakes: "Brakes on a grade",
+  combination: "Combination mass",
   towing: "Towing on a grade",
 };
 

@@ -9,9 +9,9 @@ const WATCHED_HEADROOM = 0.1;
 export function chainPaths(capacities: readonly SheetCapacity[]): readonly ChainPath[] {
   const links = (...ids: readonly string[]) =>
     ids.flatMap((id) => capacities.filter(({ link, demand }) => link === id && demand > 0).map(linkOf));
-  const air = links("belt-drive", "cooler");
+  const air = links("belt-drive", "cooler", "radiator");
   const fuel = links("tank-pump", "high-pressure-pump", "injection-window");
-  const loads = links("alternator", "payload", "front-axle", "towing");
+  const loads = links("alternator", "payload", "front-axle", "rear-axle", "brakes", "towing", "combination");
   const paths: readonly ChainPath[] = [
     {
       id: "air",

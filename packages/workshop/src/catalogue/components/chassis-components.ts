@@ -58,6 +58,7 @@ export const chassisComponents: readonly Component[] = [
   component("gearbox-work", "Gearbox part or work", [axleShare]),
   component("clutch", "Clutch or flywheel", [axleShare]),
   component("final-drive", "Final drive", [number("driveline.finalDrive", "Ratio", "", [1, 10]), axleShare]),
+  component("axle", "Differential, axle part or oil", [axleShare]),
   component("tyre", "Tyres", [designation, placard, speedometer, replaces, axleShare]),
   component("wheel", "Wheel or spare carrier", [axleShare]),
   component("speedometer", "Speedometer", [{ ...speedometer, isRequired: true }]),
@@ -77,6 +78,7 @@ export const chassisComponents: readonly Component[] = [
   component("tow-equipment", "Tow equipment", [axleShare]),
   component("brake-controller", "Trailer brake controller", [axleShare]),
   component("appearance", "Appearance or protection", [axleShare]),
+  component("duty", "What it is used for"),
   component("operation", "Work of the workshop"),
   component("fee", "Fee or consumable"),
 ];

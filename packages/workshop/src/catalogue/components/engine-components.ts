@@ -19,6 +19,17 @@ const injectors = (of: string): readonly FigureField[] => [
   number(`${of}.railKPa`, "Rail pressure", "kPa", [50, 300_000]),
 ];
 
+const belongsTo = (path: string, label: string, help: string, example: string): FigureField => ({
+  kind: "text",
+  path,
+  label,
+  unit: "",
+  isRequired: false,
+  help,
+  like: /^[a-z0-9][a-z0-9-]*$/,
+  example,
+});
+
 /** What changes air, fuel, ignition, calibration and exhaust. */
 export const engineComponents: readonly Component[] = [
   component(
@@ -29,6 +40,12 @@ export const engineComponents: readonly Component[] = [
       ...drive("blower"),
       overSpeed("blower.volumetricEfficiency", "Volumetric efficiency", "", [0.2, 1.2]),
       number("blower.leakageAreaMm2", "Leakage area", "mm²", [0, 500], optional),
+      belongsTo(
+        "blower.needs",
+        "A pulley for the blower with the code",
+        "Empty: a blower of its own.",
+        "blower-24",
+      ),
       axleShare,
     ],
     { "blower.kind": "displacement" },
@@ -45,20 +62,18 @@ export const engineComponents: readonly Component[] = [
     { "blower.kind": "centrifugal" },
   ),
   component("belt-drive", "Pulley, belt or crank drive", [axleShare]),
+  component("cooling", "Radiator, oil cooler or coolant", [axleShare]),
+  component("intake", "Filter, intake or crankcase", [axleShare]),
   component("cooler", "Charge cooler", [
     number("chargeCooler.effectiveness", "Effectiveness", "", [0, 1]),
     number("chargeCooler.coolantOverAmbientC", "Coolant over ambient", "°C", [0, 80]),
     number("chargeCooler.pressureDropKPa", "Pressure drop", "kPa", [0, 50]),
-    {
-      kind: "text",
-      path: "chargeCooler.needs",
-      label: "Improves the cooler with the code",
-      unit: "",
-      isRequired: false,
-      help: "Empty: it cools by itself.",
-      like: /^[a-z0-9][a-z0-9-]*$/,
-      example: "charge-cooler",
-    },
+    belongsTo(
+      "chargeCooler.needs",
+      "Improves the cooler with the code",
+      "Empty: it cools by itself.",
+      "charge-cooler",
+    ),
     axleShare,
   ]),
   component("intercooler", "Intercooler of a turbo-diesel", [

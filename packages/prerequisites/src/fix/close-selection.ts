@@ -23,14 +23,19 @@ export function openFindings({ ready, tolerated }: Search, situation: Situation)
   return findingsIn(ready, situation).filter(({ rule }) => !tolerated.has(rule));
 }
 
-/** Addable items that can change the answer of one rule, cheapest first. */
+/** Whether one rule, or group, is broken; the others are not looked at. */
+export function isBroken({ ready }: Search, rule: string, situation: Situation): boolean {
+  return ready.constraints.some(({ id, findingIn }) => id === rule && findingIn(situation) !== null);
+}
+
+/** Addable items that can clear one rule, cheapest first. */
 export function candidatesFor(
   { ready, candidates }: Search,
   rule: string,
   situation: Situation,
 ): readonly string[] {
-  const concerns = new Set(ready.constraints.find(({ id }) => id === rule)?.concerns);
-  return candidates.filter((id) => concerns.has(id) && !situation.selected.has(id));
+  const helpers = new Set(ready.constraints.find(({ id }) => id === rule)?.helpers);
+  return candidates.filter((id) => helpers.has(id) && !situation.selected.has(id));
 }
 
 /**
@@ -50,7 +55,7 @@ function close(search: Search, from: Situation, mayAdd: number): Situation | nul
       search.effort.left -= 1;
       if (search.effort.left < 0) return null;
       const next = withItems(from, added);
-      if (openFindings(search, next).some(({ rule }) => rule === first.rule)) continue;
+      if (isBroken(search, first.rule, next)) continue;
       const closed = close(search, next, mayAdd - size);
       if (closed) return closed;
     }

@@ -4,7 +4,7 @@ import { checkChoice } from "../model/check-ids";
 import type { Facts, Model } from "../model/model";
 import { prepare } from "../model/prepare";
 import { type Situation, situation, withItems } from "../model/situation";
-import { candidatesFor, closeSelection, openFindings, type Search } from "./close-selection";
+import { candidatesFor, closeSelection, isBroken, openFindings, type Search } from "./close-selection";
 import type { Fix } from "./fix";
 import { fixOf } from "./fix-of";
 import { subsets } from "./subsets";
@@ -97,7 +97,7 @@ function* clearingSeeds(search: Search, before: Situation, rule: string): Genera
     const pool = size === 1 ? candidates : candidates.slice(0, MOST_SEED_ITEMS);
     for (const seed of subsets(pool, size)) {
       if (cleared.some((smaller) => smaller.every((id) => seed.includes(id)))) continue;
-      if (openFindings(search, withItems(before, seed)).some((open) => open.rule === rule)) continue;
+      if (isBroken(search, rule, withItems(before, seed))) continue;
       cleared.push(seed);
       yield seed;
     }

@@ -1,6 +1,4 @@
-import type { ItemChassis } from "./item-chassis";
-
-export const at = (frontAxleShare: number): ItemChassis => ({ masses: { frontAxleShare } });
+import { at, type ItemChassis } from "./chassis-of-item";
 
 const tyres = (designation: string, frontAxleShare = 0.34, replacesFact?: string): ItemChassis => ({
   masses: { frontAxleShare, ...(replacesFact ? { replacesFact } : {}) },

@@ -1,33 +1,11 @@
-import { at, optionChassis } from "./item-chassis-options";
+import { at, type ItemChassis } from "./chassis-of-item";
+import { optionChassis } from "./item-chassis-options";
 import type { Figure } from "./types";
 
 /*
  * What the chassis has to know of an item. `frontAxleShare`: how much of its mass the front axle carries;
  * above 1 ahead of that axle, below 0 behind the rear one. Invented for the demo.
  */
-
-export type ItemChassis = {
-  readonly masses?: {
-    readonly frontAxleShare?: number;
-    /** The fact that says what the parts weigh that come off for it; without, nothing comes off. */
-    readonly replacesFact?: string;
-    /** An upgrade of what the axles and the vehicle may carry; the combination stays as the maker plates it. */
-    readonly gvmAddKg?: number;
-    readonly frontRatingAddKg?: number;
-    readonly rearRatingAddKg?: number;
-    /** Of a towing duty: the whole loaded trailer, and what of it rests on the ball. */
-    readonly trailerKg?: number;
-    readonly ballKg?: number;
-  };
-  readonly tyre?: {
-    readonly designation?: string;
-    /** The placard holds the driver to it. */
-    readonly placardKmh?: number;
-    /** What a recalibrated speedometer is set to show over the true speed. */
-    readonly speedometerOverPct?: number;
-  };
-  readonly driveline?: { readonly finalDrive: number };
-};
 
 const itemChassis: Readonly<Record<string, ItemChassis>> = {
   "blower-24-92": at(0.86),

@@ -4,6 +4,7 @@ export { makeApiToken } from "./api/make-api-token";
 export { revokeApiToken } from "./api/revoke-api-token";
 export type { BuildAlternative, BuildAlternatives } from "./builds/alternatives";
 export { changeItems, choosePackage, type ItemsChanged } from "./builds/change-items";
+export type { ChoiceObstacle } from "./builds/choice-obstacles";
 export type { SheetClash } from "./builds/clash-words";
 export { editGoal } from "./builds/edit-goal";
 export { findAlternatives } from "./builds/find-alternatives";

@@ -111,7 +111,8 @@ describe("a choice that clashes", () => {
   test("is greyed with the reason, and refused with it", async () => {
     const { systems, revision } = await sheet();
     const winch = systems.flatMap(({ choices }) => choices).find(({ code }) => code === "high-mount-winch");
-    expect(winch?.excludedBecause).toMatch(/cooler stack/);
+    expect(winch?.obstacle?.because).toMatch(/cooler stack/);
+    expect(winch?.obstacle?.goes.map(({ code }) => code)).toEqual(["blower-24-92"]);
     const refusal = await trial.refused("desk", changeItems, {
       buildId,
       revision,
@@ -120,6 +121,19 @@ describe("a choice that clashes", () => {
     });
     expect(refusal.code).toBe("item-excluded");
     expect(refusal.sentence).toMatch(/cooler stack/);
+  });
+
+  test("is taken when what stands in its way goes with the same press, and the way back is kept", async () => {
+    const { revision, chosen } = await sheet();
+    const change = { buildId, set: [{ code: "high-mount-winch", quantity: 1 }], remove: ["blower-24-92"] };
+    const changed = await trial.done("desk", changeItems, { ...change, revision });
+    const codes = (await sheet()).chosen.map(({ code }) => code);
+    expect(codes).toContain("high-mount-winch");
+    expect(codes).not.toContain("blower-24-92");
+    await trial.done("desk", changeItems, { buildId, revision: changed.revision, ...changed.undo });
+    expect((await sheet()).chosen.map(({ code }) => code).toSorted()).toEqual(
+      chosen.map(({ code }) => code).toSorted(),
+    );
   });
 
   test("another blower takes the place of the first", async () => {

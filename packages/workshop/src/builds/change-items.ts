@@ -38,7 +38,7 @@ export const changeItems = command({
     const sheet = await readCheckedBuild(work.tx, buildId, work.now);
     if (!sheet) return refuseBuild("build-not-found");
     if (sheet.revision !== seen) return refuseBuild("stale");
-    const refusal = refusalOf(sheet, set);
+    const refusal = refusalOf(sheet, set, remove);
     if (refusal) return refusal;
     return store(work, sheet, seen, set, remove, packageCode === undefined ? sheet.packageCode : packageCode);
   },
@@ -108,7 +108,7 @@ async function store(
 }
 
 /** Why an item cannot be set on this sheet: unknown, not made for the model, or excluded by a rule. */
-function refusalOf(sheet: ReadBuild, set: readonly Chosen[]) {
+function refusalOf(sheet: ReadBuild, set: readonly Chosen[], remove: readonly string[]) {
   const barred = new Set(notFitting(sheet.catalogue, sheet.vehicle.modelCode));
   for (const { code } of set) {
     const item = sheet.catalogue.items.find((each) => each.code === code);
@@ -116,7 +116,7 @@ function refusalOf(sheet: ReadBuild, set: readonly Chosen[]) {
     if (barred.has(code))
       return refuseBuild("item-does-not-fit", { item: item.name, model: sheet.vehicle.modelName });
     if (sheet.chosen.some((each) => each.code === code)) continue;
-    const because = excludedBecause(sheet, code);
+    const because = excludedBecause(sheet, code, remove);
     if (because) return refuseBuild("item-excluded", { item: item.name, because });
   }
   return null;

@@ -11,12 +11,16 @@ export function rivalsOf(catalogue: Catalogue, code: string): readonly string[] 
 
 /**
  * The rule that an item would break by being added, or null: judged on the torque that the engine would make with it,
- * not on today's. Its rivals are taken as leaving.
+ * not on today's. Its rivals are taken as leaving, and so is what is named.
  */
-export function excludedBecause(sheet: ReadBuild, code: string): string | null {
+export function excludedBecause(
+  sheet: ReadBuild,
+  code: string,
+  leaving: readonly string[] = [],
+): string | null {
   const { checked } = sheet;
-  const rivals = rivalsOf(sheet.catalogue, code);
-  const before = sheet.chosen.map((each) => each.code).filter((each) => !rivals.includes(each));
+  const gone = [...rivalsOf(sheet.catalogue, code), ...leaving];
+  const before = sheet.chosen.map((each) => each.code).filter((each) => !gone.includes(each));
   const excludesIn = (codes: readonly string[]) =>
     checkPrerequisites(checked.model, codes, checked.factsWith(codes)).findings.filter(
       ({ kind }) => kind === "excludes",

@@ -5,7 +5,8 @@ import { query } from "../core/use-case";
 import { chassisOfSheet } from "../engineering/chassis-of-sheet";
 import { refuseBuild } from "./build-refusals";
 import type { CatalogueItem } from "./catalogue-rows";
-import { excludedBecause, rivalsOf } from "./exclusion";
+import { type ChoiceObstacle, choiceObstacles } from "./choice-obstacles";
+import { rivalsOf } from "./exclusion";
 import { itemByCode, ledgerOf, priceWithTax } from "./ledger";
 import { offeredPackages } from "./offered-packages";
 import { notFitting } from "./prerequisite-model";
@@ -47,8 +48,8 @@ export type SheetChoice = {
   readonly name: string;
   /** Of one, with tax, its labour not included. */
   readonly grossMinor: MinorUnits;
-  /** Why it cannot be chosen, or null. */
-  readonly excludedBecause: string | null;
+  /** Why it cannot be chosen beside the others, and what would have to go for it; else null. */
+  readonly obstacle: ChoiceObstacle | null;
   /** Names of what it takes the place of. */
   readonly replaces: readonly string[];
 };
@@ -57,8 +58,10 @@ function systemsOf(sheet: BuildSheet) {
   const { catalogue, vehicle, chosen, findings } = sheet;
   const barred = new Set(notFitting(catalogue, vehicle.modelCode));
   const isChosen = new Set(chosen.map(({ code }) => code));
+  const obstacleOf = choiceObstacles(sheet);
   return systems.map(({ code, name }) => {
     const items = catalogue.items.filter(({ system }) => system === code);
+    const fitting = items.filter((item) => !barred.has(item.code));
     return {
       code,
       name,
@@ -66,9 +69,11 @@ function systemsOf(sheet: BuildSheet) {
         const item = items.find((one) => one.code === each.code);
         return item ? [chosenLine(sheet, item, each.quantity)] : [];
       }),
-      choices: items
-        .filter((item) => !barred.has(item.code) && !isChosen.has(item.code))
-        .map((item) => choice(sheet, item, isChosen)),
+      choices: fitting
+        .filter((item) => !isChosen.has(item.code))
+        .map((item) => choice(sheet, item, isChosen, obstacleOf)),
+      /** Whether the catalogue has nothing in this system for this model. */
+      hasNothing: fitting.length === 0,
       findings: findings.filter(({ system }) => system === code),
     };
   });
@@ -94,12 +99,17 @@ function chosenLine(sheet: BuildSheet, item: CatalogueItem, quantity: number) {
   };
 }
 
-function choice(sheet: BuildSheet, item: CatalogueItem, isChosen: ReadonlySet<string>): SheetChoice {
+function choice(
+  sheet: BuildSheet,
+  item: CatalogueItem,
+  isChosen: ReadonlySet<string>,
+  obstacleOf: ReturnType<typeof choiceObstacles>,
+): SheetChoice {
   return {
     code: item.code,
     name: item.name,
     grossMinor: priceWithTax(sheet.site, item.priceMinor),
-    excludedBecause: excludedBecause(sheet, item.code),
+    obstacle: obstacleOf(item.code),
     replaces: rivalsOf(sheet.catalogue, item.code)
       .filter((code) => isChosen.has(code))
       .map((code) => itemByCode(sheet.catalogue, code).name),

@@ -88,7 +88,7 @@ describe("the rules see the torque of the forecast", () => {
     const whyNot = async () =>
       (await show(id)).systems
         .flatMap(({ choices }) => choices)
-        .find(({ code }) => code === "charge-cooler-hot-kit")?.excludedBecause;
+        .find(({ code }) => code === "charge-cooler-hot-kit")?.obstacle?.because ?? null;
     expect(await whyNot()).toBeNull();
     await buysE85(vehicleId);
     expect(await whyNot()).toMatch(/^More than 780 N·m at the crank/);

@@ -4,6 +4,7 @@ import { useState } from "react";
 import { ComboBox } from "@/design/combo-box";
 import { moneyText } from "@/design/money-text";
 import type { Option } from "@/design/options";
+import { obstacleWords, RefusedChoices } from "./refused-choices";
 import { adding } from "./sheet-change";
 import type { SheetSystem } from "./sheet-system";
 import { useSheet } from "./use-sheet";
@@ -27,10 +28,10 @@ export function ItemChooser({ system, currency, onChosen }: ItemChooserProps) {
     ]
       .filter((part) => part !== "")
       .join(" · "),
-    ...(choice.excludedBecause === null ? {} : { refusedBecause: choice.excludedBecause }),
+    ...(choice.obstacle === null ? {} : { refusedBecause: obstacleWords(choice.obstacle) }),
   }));
   return (
-    <div className="no-print max-w-md [&_.field-label]:sr-only">
+    <div className="no-print grid max-w-md gap-1 [&_.field-label]:sr-only">
       <ComboBox
         // Emptied once a choice is made, for the next one.
         key={count}
@@ -45,6 +46,7 @@ export function ItemChooser({ system, currency, onChosen }: ItemChooserProps) {
           change(`${choice.name} added`, adding([choice.code]));
         }}
       />
+      <RefusedChoices choices={system.choices} />
     </div>
   );
 }

@@ -38,7 +38,7 @@ export function SystemRow({ system, buildId, revision, currency, vehicleId }: Sy
               ))}
             </ul>
           )}
-          {chosen.length === 0 && findings.length === 0 && <p className="fine">nothing chosen</p>}
+          {chosen.length === 0 && findings.length === 0 && <p className="fine">{nothingWords(system)}</p>}
           <FindingList findings={findings} system={system.name} currency={currency} vehicleId={vehicleId} />
           {mayWrite && choices.length > 0 && (
             <ItemChooser system={system} currency={currency} onChosen={row.expectNew} />
@@ -47,6 +47,14 @@ export function SystemRow({ system, buildId, revision, currency, vehicleId }: Sy
       </SheetRow>
     </section>
   );
+}
+
+/** An empty system, and why it stays empty where it must. */
+function nothingWords({ hasNothing, choices }: SheetSystem): string {
+  if (hasNothing) return "nothing for this vehicle in the catalogue";
+  if (choices.every(({ obstacle }) => obstacle !== null))
+    return "nothing chosen; each choice is blocked, and the list says by what";
+  return "nothing chosen";
 }
 
 /** After something is chosen from the list, the focus goes on to its line. */

@@ -6,6 +6,8 @@ export type { BuildAlternative, BuildAlternatives } from "./builds/alternatives"
 export { changeItems, choosePackage, type ItemsChanged } from "./builds/change-items";
 export type { ChoiceObstacle } from "./builds/choice-obstacles";
 export type { SheetClash } from "./builds/clash-words";
+export { type ComparedBuild, compareBuilds } from "./builds/compare-builds";
+export { copyBuild } from "./builds/copy-build";
 export { editGoal } from "./builds/edit-goal";
 export { findAlternatives } from "./builds/find-alternatives";
 export type { FixOffer } from "./builds/fix-offer";

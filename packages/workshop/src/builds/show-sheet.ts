@@ -6,6 +6,7 @@ import { chassisOfSheet } from "../engineering/chassis-of-sheet";
 import { refuseBuild } from "./build-refusals";
 import type { CatalogueItem } from "./catalogue-rows";
 import { type ChoiceObstacle, choiceObstacles } from "./choice-obstacles";
+import { readSiblings } from "./compare-builds";
 import { rivalsOf } from "./exclusion";
 import { itemByCode, ledgerOf, priceWithTax } from "./ledger";
 import { offeredPackages } from "./offered-packages";
@@ -26,7 +27,8 @@ export const showSheet = query({
       orderBy: { number: "desc" },
       select: { id: true, number: true },
     });
-    return ok({ ...shown(sheet), quote });
+    const siblings = await readSiblings(tx, { id: buildId, vehicleId: sheet.vehicle.id });
+    return ok({ ...shown(sheet), quote, siblings });
   },
 });
 

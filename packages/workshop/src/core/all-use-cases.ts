@@ -2,6 +2,8 @@ import { listApiTokens } from "../api/list-api-tokens";
 import { makeApiToken } from "../api/make-api-token";
 import { revokeApiToken } from "../api/revoke-api-token";
 import { changeItems, choosePackage } from "../builds/change-items";
+import { compareBuilds } from "../builds/compare-builds";
+import { copyBuild } from "../builds/copy-build";
 import { editGoal } from "../builds/edit-goal";
 import { readForAlternatives } from "../builds/find-alternatives";
 import { listBuilds } from "../builds/list-builds";
@@ -179,6 +181,8 @@ export const allUseCases = [
   changeItems,
   choosePackage,
   editGoal,
+  compareBuilds,
+  copyBuild,
   readForAlternatives,
   listBuilds,
   listOfferedPackages,

@@ -3,6 +3,7 @@
 import {
   changeItems,
   choosePackage,
+  copyBuild,
   editGoal,
   type ItemsChanged,
   perform,
@@ -108,4 +109,10 @@ export async function recordInspectionAction(_previous: FormState, form: FormDat
   );
   revalidatePath(`/builds/${buildId}`);
   return state;
+}
+
+export async function copyBuildAction(_previous: FormState, form: FormData): Promise<FormState> {
+  const { state, value } = await runForm(copyBuild, { buildId: textOf(form, "buildId") }, form);
+  if (!value) return state;
+  redirect(`/builds/${value.id}`);
 }

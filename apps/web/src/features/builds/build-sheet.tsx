@@ -10,24 +10,25 @@ import { InspectionSection } from "./inspection-section";
 import { LedgerSection } from "./ledger-section";
 import { OvertakenNotice } from "./overtaken-notice";
 import { SheetChain } from "./sheet-chain";
-import { SheetHeadOfBuild } from "./sheet-head-of-build";
+import { SheetHeadOfBuild, type Sibling } from "./sheet-head-of-build";
 import { SystemRow } from "./system-row";
 import { SheetProvider } from "./use-sheet";
 
 interface BuildSheetProps {
   readonly sheet: ShownSheet;
   readonly quote: { readonly id: string; readonly number: number } | null;
+  readonly siblings: readonly Sibling[];
   readonly mayWrite: boolean;
   readonly mayInspect: boolean;
   readonly mayAssume: boolean;
 }
 
 /** The build sheet: systems down the page, and beside them what follows from what is chosen. */
-export function BuildSheet({ sheet, quote, mayWrite, mayInspect, mayAssume }: BuildSheetProps) {
+export function BuildSheet({ sheet, quote, siblings, mayWrite, mayInspect, mayAssume }: BuildSheetProps) {
   return (
     <SheetProvider buildId={sheet.id} revision={sheet.revision} mayWrite={mayWrite}>
       <Page>
-        <SheetHeadOfBuild sheet={sheet} quote={quote} />
+        <SheetHeadOfBuild sheet={sheet} quote={quote} siblings={siblings} />
         <OvertakenNotice />
         <div className="grid gap-8 xl:grid-cols-[minmax(0,1.15fr)_minmax(0,1fr)] xl:grid-rows-[auto_1fr]">
           <section aria-label="What is chosen">

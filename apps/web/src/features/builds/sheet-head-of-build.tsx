@@ -13,15 +13,20 @@ import { EditGoal } from "./edit-goal";
 import { PackageChoiceDialog } from "./package-choice-dialog";
 import { asksAnything } from "./picked-of-form";
 import { QuoteThis } from "./quote-this";
+import { TryAnotherWay } from "./try-another-way";
 import { useSheet } from "./use-sheet";
+
+/** Another build of the same vehicle. */
+export type Sibling = { readonly id: string; readonly number: number };
 
 interface SheetHeadOfBuildProps {
   readonly sheet: ShownSheet;
   readonly quote: { readonly id: string; readonly number: number } | null;
+  readonly siblings: readonly Sibling[];
 }
 
 /** Vehicle, wish and state of the build, and what can be done with the whole of it. */
-export function SheetHeadOfBuild({ sheet, quote }: SheetHeadOfBuildProps) {
+export function SheetHeadOfBuild({ sheet, quote, siblings }: SheetHeadOfBuildProps) {
   const { vehicle, customer, site } = sheet;
   const { mayWrite } = useSheet();
   return (
@@ -37,6 +42,7 @@ export function SheetHeadOfBuild({ sheet, quote }: SheetHeadOfBuildProps) {
         actions={
           <>
             <ButtonLink href={`/builds/${sheet.id}/print`}>Print</ButtonLink>
+            {mayWrite && <TryAnotherWay buildId={sheet.id} />}
             {mayWrite && <EditGoal sheet={sheet} />}
             {mayWrite && <QuoteThis buildId={sheet.id} quote={quote} />}
           </>
@@ -50,8 +56,24 @@ export function SheetHeadOfBuild({ sheet, quote }: SheetHeadOfBuildProps) {
           { label: "Sheet", value: <SavedWords at={sheet.savedAt} timeZone={site.timeZone} /> },
         ]}
       />
+      {siblings.length > 0 && <Siblings id={sheet.id} siblings={siblings} />}
       {mayWrite && <SheetTools sheet={sheet} />}
     </>
+  );
+}
+
+/** The other builds of this vehicle: each is compared with this one. */
+function Siblings({ id, siblings }: { readonly id: string; readonly siblings: readonly Sibling[] }) {
+  return (
+    <nav aria-label="Compare with another build" className="fine no-print">
+      Compare with{" "}
+      {siblings.map((sibling, index) => (
+        <span key={sibling.id}>
+          {index > 0 && ", "}
+          <Link href={`/builds/compare?left=${id}&right=${sibling.id}`}>build {sibling.number}</Link>
+        </span>
+      ))}
+    </nav>
   );
 }
 

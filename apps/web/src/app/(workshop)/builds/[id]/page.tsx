@@ -14,12 +14,13 @@ export default async function BuildPage(props: { readonly params: Promise<{ id: 
   if (!loaded.ok) return <Refused refusal={loaded.refusal} />;
   const me = await load(whoAmI, {});
   if (!me.ok) return <Refused refusal={me.refusal} />;
-  const { quote, ...sheet } = loaded.value;
+  const { quote, siblings, ...sheet } = loaded.value;
   const { roles } = me.value;
   return (
     <BuildSheet
       sheet={sheet}
       quote={quote}
+      siblings={siblings}
       mayWrite={mayDo("builds:write", roles)}
       mayInspect={mayDo("inspection:record", roles)}
       mayAssume={mayDo("engineering:assume", roles)}

@@ -35,12 +35,16 @@ export { type ContentOf, type PartKind, partKinds } from "./catalogue/part-conte
 export { openExample } from "./catalogue/proof/open-example";
 export type { LimitLine, ProofLine, ProofReport } from "./catalogue/proof/proof-report";
 export { proveCatalogueVersion } from "./catalogue/proof/prove-catalogue";
+export { publishDue } from "./catalogue/publish-due";
 export { publishVersion } from "./catalogue/publish-version";
 export { saveItem } from "./catalogue/save-item";
+export { readRuleBack, saveRule } from "./catalogue/save-rule";
+export { scheduleVersion, withdrawVersion } from "./catalogue/schedule-version";
 export { keepChange, undoChange } from "./catalogue/settle-change";
 export { showPart } from "./catalogue/show-part";
 export { showVersion } from "./catalogue/show-version";
 export { startVersion } from "./catalogue/start-version";
+export { markSample, type TriedBuild, tryVersion } from "./catalogue/try/try-version";
 export { type Actor, type Role, roles } from "./core/actor";
 export { allUseCases } from "./core/all-use-cases";
 export type { Context } from "./core/context";

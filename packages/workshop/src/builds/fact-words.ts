@@ -78,3 +78,24 @@ export function lackingFactWords(fact: string, atLeast: number): string {
 function figure(amount: number): string {
   return new Intl.NumberFormat("en-AU", { maximumFractionDigits: 1 }).format(amount);
 }
+
+const bases: Readonly<Record<string, string>> = {
+  highPressureFuelKgPerH: "High-pressure fuel, kg/h",
+  lowPressureFuelLPerH: "Tank pump flow, L/h",
+  injectionWindowMs: "Injection window, ms",
+  gearboxTorqueNm: "Gearbox torque, N·m",
+  clutchStaticNm: "Clutch, static, N·m",
+  chargeTempLimitC: "Charge temperature limit, °C",
+  beltDriveKw: "Belt drive, kW",
+  alternatorSpareA: "Alternator, spare, A",
+  payloadSpareKg: "Payload, spare, kg",
+  frontAxleSpareKg: "Front axle, spare, kg",
+  towOnGradeKg: "Trailer held on a grade, kg",
+  tyreSetKg: "Tyres on it, kg",
+  liftKg: "Lift on it, kg",
+};
+
+/** What a vehicle gives by itself, as it is chosen from a list. */
+export function baseName(fact: string): string {
+  return bases[fact] ?? conditionFacts.find(({ code }) => code === fact)?.label ?? fact;
+}

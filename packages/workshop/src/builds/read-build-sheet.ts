@@ -86,16 +86,17 @@ export async function readBuildSheet(
   };
 }
 
-/** Reads a build and checks it. Null when this workshop has no such build. */
+/** Reads a build and checks it, against another catalogue where one is given. Null when there is no such build. */
 export async function readCheckedBuild(
   tx: Transaction,
   buildId: string,
   now: Date,
+  given?: Catalogue,
 ): Promise<ReadBuild | null> {
   const row = await readBuild(tx, buildId);
   if (!row) return null;
   const site = await readSite(tx);
-  const catalogue = await readCatalogue(tx);
+  const catalogue = given ?? (await readCatalogue(tx));
   const today = dateInZone(now, site.timeZone);
   const chosen = row.items.map(({ item, quantity }) => ({ code: item.code, quantity }));
   const inspection = await readInspection(tx, row.vehicle, site.timeZone, today);

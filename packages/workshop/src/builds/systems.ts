@@ -52,6 +52,9 @@ const nameOfLink: Readonly<Record<string, string>> = {
   towing: "Towing on a grade",
 };
 
+/** Every link that a limit can be drawn on. */
+export const chainLinks = Object.entries(nameOfLink).map(([code, name]) => ({ code, name }));
+
 export function systemForLink(link: string): SystemCode {
   return systemOfLink[link] ?? "operations";
 }

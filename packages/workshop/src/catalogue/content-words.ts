@@ -1,4 +1,5 @@
 import { type CurrencyCode, formatMoney, minorUnits } from "@buildproof/units";
+import { baseName } from "../builds/fact-words";
 import { asSystemCode, linkName, systems } from "../builds/systems";
 import { amountWords } from "./amount-words";
 import type { CatalogueNames } from "./catalogue-names";
@@ -131,7 +132,7 @@ function capacityWords(
       .join("; ");
   return [
     say("Link of the chain", linkName(rule.link)),
-    say("The vehicle gives", rule.baseFact),
+    say("The vehicle gives", baseName(rule.baseFact)),
     say("Supplied by", amounts(rule.supply)),
     say("Asked by", amounts(rule.demand)),
     say("Kept in reserve", some(rule.reservePct, "%")),

@@ -1,5 +1,8 @@
 import type { Transaction } from "@buildproof/database";
 import { z } from "zod";
+import { baseName, conditionFacts } from "../builds/fact-words";
+import { storedFacts } from "../builds/stored-catalogue";
+import { chainLinks, systems } from "../builds/systems";
 import { ok } from "../core/result";
 import { query } from "../core/use-case";
 import { type CatalogueState, withChanges } from "./catalogue-state";
@@ -44,16 +47,32 @@ export const editPart = query({
 async function readChoices(tx: Transaction, { parts }: CatalogueState) {
   const named = (map: ReadonlyMap<string, { readonly name: string }>) =>
     [...map].map(([code, { name }]) => ({ code, name }));
-  const models = await tx.vehicleModel.findMany({ select: { facts: true } });
   return {
     items: named(parts.item),
     operations: named(parts.operation),
     access: named(parts.access),
     models: [...(await readModelNames(tx))].map(([code, name]) => ({ code, name })),
-    modelFacts: [
-      ...new Set(
-        models.flatMap(({ facts }) => (facts && typeof facts === "object" ? Object.keys(facts) : [])),
-      ),
-    ].toSorted(),
+    links: chainLinks,
+    systems: systems.map(({ code, name }) => ({ code, name })),
+    ...(await readFacts(tx)),
+  };
+}
+
+/** What a condition can ask of a vehicle, and what a vehicle can give to a limit: named ones first. */
+async function readFacts(tx: Transaction) {
+  const rows = await tx.vehicleModel.findMany({ select: { facts: true } });
+  const known = new Set(rows.flatMap(({ facts }) => Object.keys(storedFacts.parse(facts))));
+  const unnamed = [...known]
+    .filter((code) => !conditionFacts.some((fact) => fact.code === code))
+    .toSorted()
+    .map((code) => ({ code, name: code }));
+  const named = conditionFacts.map(({ code, label, unit, is }) => ({
+    code,
+    name: unit ? `${label}, ${unit}` : label,
+    isSo: is === "so",
+  }));
+  return {
+    facts: [...named, ...unnamed.map((fact) => ({ ...fact, isSo: false }))],
+    bases: [...known].toSorted().map((code) => ({ code, name: baseName(code) })),
   };
 }

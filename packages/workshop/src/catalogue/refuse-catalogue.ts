@@ -10,6 +10,12 @@ export const refuseCatalogue = refusals({
   "part-unchanged": () => "Nothing differs from the catalogue as it is. Change something, or leave the page.",
   "part-unknown": (d: { code: string }) => `The catalogue has no ${d.code}. Look for it in the list again.`,
   "part-not-found": (d: { code: string }) => `The catalogue has no ${d.code}. Look for it in the list again.`,
+  "day-is-past": () => "Choose a day after today, or publish it now.",
+  "not-scheduled": () => "This version does not wait for a day. Look at it again.",
+  "no-such-build": (d: { number: number }) =>
+    `There is no build ${d.number} in this workshop. Look for it under Builds.`,
+  "sample-already": (d: { number: number }) => `Build ${d.number} is a sample already.`,
+  "sample-not": (d: { number: number }) => `Build ${d.number} is not a sample any more.`,
   "amount-wrong": () =>
     "Write the amount as a number with at most the decimals of the money, such as 1,940.00.",
   "component-unknown": () => "Choose what it is on the vehicle from the list.",

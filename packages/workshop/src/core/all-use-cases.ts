@@ -22,10 +22,13 @@ import { openExample } from "../catalogue/proof/open-example";
 import { readForProof } from "../catalogue/proof/prove-catalogue";
 import { publishVersion } from "../catalogue/publish-version";
 import { saveItem } from "../catalogue/save-item";
+import { readRuleBack, saveRule } from "../catalogue/save-rule";
+import { scheduleVersion, withdrawVersion } from "../catalogue/schedule-version";
 import { keepChange, undoChange } from "../catalogue/settle-change";
 import { showPart } from "../catalogue/show-part";
 import { showVersion } from "../catalogue/show-version";
 import { startVersion } from "../catalogue/start-version";
+import { markSample, tryVersion } from "../catalogue/try/try-version";
 import { customersToChoose } from "../customers/choose-customer";
 import { listCustomers } from "../customers/list-customers";
 import { lookUpVin } from "../customers/look-up-vin";
@@ -201,10 +204,16 @@ export const allUseCases = [
   readForProof,
   publishVersion,
   saveItem,
+  readRuleBack,
+  saveRule,
+  scheduleVersion,
+  withdrawVersion,
   keepChange,
   undoChange,
   showPart,
   showVersion,
+  markSample,
+  tryVersion,
   startVersion,
   customersToChoose,
   listCustomers,

@@ -6,6 +6,7 @@ import {
   samplePump,
 } from "@buildproof/engineering/samples";
 import { boltTorquePlot, gearingPlot } from "./chassis-plots";
+import { headroomPlot, labourPlot, modelYearPlot, powerUnitsPlot, taxRoundingPlot } from "./desk-plots";
 import { correctionPlot, smoothingPlot } from "./dyno-plots";
 import { type LinePlot, linePlot } from "./line-plot";
 import { accelerationPlot, speedometerPlot } from "./road-plots";
@@ -28,6 +29,11 @@ export function engineeringPlots(): ReadonlyMap<string, string> {
     ["dyno-run.svg", linePlot(smoothingPlot())],
     ["bolt-torque.svg", linePlot(boltTorquePlot())],
     ["gearing.svg", linePlot(gearingPlot())],
+    ["power-units.svg", linePlot(powerUnitsPlot())],
+    ["model-year.svg", linePlot(modelYearPlot())],
+    ["labour.svg", linePlot(labourPlot())],
+    ["tax-rounding.svg", linePlot(taxRoundingPlot())],
+    ["headroom.svg", linePlot(headroomPlot())],
   ]);
 }
 

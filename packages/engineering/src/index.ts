@@ -74,6 +74,7 @@ export {
   type ForecastLimit,
   type ForecastPoint,
   type ForecastQuestion,
+  forecastKinds,
   forecastLimits,
   injectionKinds,
 } from "./power/forecast-question";

@@ -1,5 +1,6 @@
 import {
   assumptionNames,
+  forecastKinds,
   forecastLimits,
   injectionKinds,
   powerForecast,
@@ -54,7 +55,8 @@ const points = z
 const peak = z.strictObject(band);
 
 export const powerForecastCalculation = calculation({
-  summary: "Power over speed of a blown or recalibrated engine: low, expected, high, and what limits it",
+  summary:
+    "Power over speed of a blown, recalibrated or freer engine: low, expected, high, and what limits it",
   input: z.strictObject({
     baseline: z.strictObject({
       at: place,
@@ -68,6 +70,16 @@ export const powerForecastCalculation = calculation({
     calibrationChange: z
       .strictObject({ torqueRequestNm: speedCurve, smokeLambda: z.number(), exhaustLimitC: z.number() })
       .optional(),
+    breathingChange: z
+      .strictObject({
+        displacementL: z.number(),
+        volumetricEfficiency: speedCurve,
+        fillingGain: speedCurve.optional(),
+        backPressureKPaAt6000: z.number().optional(),
+        retardDeg: z.number().optional(),
+        lambda: z.number().optional(),
+      })
+      .optional(),
     fuelSupply: z.strictObject({ stages: fuelStages }).nullish(),
     torqueCaps: z.array(torqueCap).max(100).optional(),
     hotDay: ambientAir.nullish(),
@@ -75,7 +87,7 @@ export const powerForecastCalculation = calculation({
   }),
   output: z.strictObject({
     at: z.enum(powerPlaces),
-    kind: z.enum(["blower", "calibration"]),
+    kind: z.enum(forecastKinds),
     points,
     peak,
     hotDay: z.strictObject({ points, peak }).nullable(),

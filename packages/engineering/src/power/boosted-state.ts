@@ -33,7 +33,7 @@ export type BoostedState = {
 };
 
 /** Torque of a four-stroke from mean pressure: kPa × L/(4π). */
-function torqueOfMeanPressure(pressureKPa: number, displacementL: number): number {
+export function torqueOfMeanPressure(pressureKPa: number, displacementL: number): number {
   return (pressureKPa * displacementL) / (4 * Math.PI);
 }
 
@@ -109,7 +109,7 @@ function baselinePower({ baseline }: ForecastQuestion, speedRpm: number): number
 }
 
 /** On the straight line through the figures at 3,000 and 6,000 rpm; mixture and friction both lie near one. */
-function alongSpeed(at3000: number, at6000: number, speedRpm: number): number {
+export function alongSpeed(at3000: number, at6000: number, speedRpm: number): number {
   return at3000 + ((at6000 - at3000) * (speedRpm - 3_000)) / 3_000;
 }
 
@@ -117,7 +117,7 @@ function mixtureRatio(lambda: number, use: ForecastAssumptions): number {
   return mixtureEfficiency(lambda, use) / mixtureEfficiency(use.baselineLambda, use);
 }
 
-function mixtureEfficiency(lambda: number, use: ForecastAssumptions): number {
+export function mixtureEfficiency(lambda: number, use: ForecastAssumptions): number {
   return Math.max(0.5, 1 - use.mixtureLoss * (lambda - use.bestLambda) ** 2);
 }
 

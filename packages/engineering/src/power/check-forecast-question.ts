@@ -4,24 +4,32 @@ import { checkBlowerQuestion } from "../air/check-blower-question";
 import { checkFuelStages } from "../fuel/check-fuel-stages";
 import { refuseOutside } from "../question/refuse-outside";
 import { checkRisingSpeeds, checkSpeedCurve } from "../question/speed-curve";
-import type { CalibrationChange, ForecastQuestion, PowerCurve, TorqueCap } from "./forecast-question";
+import type {
+  BreathingChange,
+  CalibrationChange,
+  ForecastQuestion,
+  PowerCurve,
+  TorqueCap,
+} from "./forecast-question";
 
 /** Refuses a forecast whose parts do not go together, naming the part and what to do. */
 export function checkForecastQuestion(question: ForecastQuestion): void {
-  const { baseline, blower, calibrationChange, fuelSupply, torqueCaps = [], hotDay } = question;
+  const { baseline, blower, calibrationChange, breathingChange, fuelSupply, hotDay } = question;
   checkBaseline(baseline);
   refuseOutside(question.compressionRatio, "compressionRatio", 5, 30);
-  if ((blower === undefined) === (calibrationChange === undefined)) {
+  const changes = [blower, calibrationChange, breathingChange].filter((change) => change !== undefined);
+  if (changes.length !== 1) {
     throw new ImpossibleInputError(
       "one-change",
-      "Give exactly one change: blower or calibrationChange.",
+      "Give exactly one change: blower, calibrationChange or breathingChange.",
       "blower",
     );
   }
   if (blower) checkBlown(question, blower);
   if (calibrationChange) checkCalibration(question, calibrationChange);
+  if (breathingChange) checkBreathing(question, breathingChange);
   if (fuelSupply) checkFuelStages(fuelSupply.stages, "fuelSupply.stages");
-  torqueCaps.forEach(checkCap);
+  question.torqueCaps?.forEach(checkCap);
   if (hotDay) checkHotDay(hotDay, blower);
 }
 
@@ -84,6 +92,23 @@ function checkCalibration({ fuel }: ForecastQuestion, change: CalibrationChange)
   checkSpeedCurve(change.torqueRequestNm, "calibrationChange.torqueRequestNm", 1, 10_000);
   refuseOutside(change.smokeLambda, "calibrationChange.smokeLambda", 1, 3);
   refuseOutside(change.exhaustLimitC, "calibrationChange.exhaustLimitC", 200, 1_100);
+}
+
+function checkBreathing({ fuel }: ForecastQuestion, change: BreathingChange): void {
+  if (fuel === "diesel") {
+    throw new ImpossibleInputError(
+      "not-spark-ignition",
+      "A change of breathing is forecast for spark ignition only: give calibrationChange for a diesel.",
+      "fuel",
+    );
+  }
+  const at = "breathingChange";
+  refuseOutside(change.displacementL, `${at}.displacementL`, 0.05, 30);
+  checkSpeedCurve(change.volumetricEfficiency, `${at}.volumetricEfficiency`, 0.1, 1.5);
+  checkSpeedCurve(change.fillingGain, `${at}.fillingGain`, 0.5, 1.3);
+  refuseOutside(change.backPressureKPaAt6000, `${at}.backPressureKPaAt6000`, 0, 100);
+  refuseOutside(change.retardDeg, `${at}.retardDeg`, 0, 25);
+  refuseOutside(change.lambda, `${at}.lambda`, 0.6, 1.1);
 }
 
 function checkCap(cap: number | TorqueCap, at: number): void {

@@ -24,6 +24,21 @@ export type CalibrationChange = {
   readonly exhaustLimitC: number;
 };
 
+/** A freer exhaust or intake, a calibration or both, for a spark-ignition engine that breathes by itself. */
+export type BreathingChange = {
+  readonly displacementL: number;
+  /** Referred to the density in the manifold; for the fuel. */
+  readonly volumetricEfficiency: SpeedCurve;
+  /** Air over the baseline's own in the same air; 1 unless said. */
+  readonly fillingGain?: SpeedCurve | undefined;
+  /** Of the exhaust that is fitted; that of the baseline unless said. */
+  readonly backPressureKPaAt6000?: number | undefined;
+  /** Of the calibration, in degrees of the crank behind best torque; the baseline's unless said. */
+  readonly retardDeg?: number | undefined;
+  /** The baseline's unless said. */
+  readonly lambda?: number | undefined;
+};
+
 /** What gearbox, clutch or controller holds the torque at the crank to, over a range of speeds or everywhere. */
 export type TorqueCap = {
   readonly torqueNm: number;
@@ -39,9 +54,10 @@ export type ForecastQuestion = {
   readonly compressionRatio: number;
   readonly fuel: Fuel;
   readonly injection: InjectionKind;
-  /** Exactly one of the two. The blower's ambient is the air of the baseline. */
+  /** Exactly one of the three. The blower's ambient is the air of the baseline. */
   readonly blower?: BlowerQuestion | undefined;
   readonly calibrationChange?: CalibrationChange | undefined;
+  readonly breathingChange?: BreathingChange | undefined;
   readonly fuelSupply?: { readonly stages: readonly FuelStage[] } | null | undefined;
   readonly torqueCaps?: readonly (number | TorqueCap)[] | undefined;
   readonly hotDay?: Ambient | null | undefined;
@@ -84,9 +100,13 @@ export type ForecastPoint = {
 export type ForecastPeak = Pick<ForecastPoint, "speedRpm" | "lowKw" | "expectedKw" | "highKw">;
 export type ForecastCurve = { readonly points: readonly ForecastPoint[]; readonly peak: ForecastPeak };
 
+/** By what the engine is changed. */
+export const forecastKinds = ["blower", "calibration", "breathing"] as const;
+export type ForecastKind = (typeof forecastKinds)[number];
+
 export type Forecast = ForecastCurve & {
   readonly at: PowerPlace;
-  readonly kind: "blower" | "calibration";
+  readonly kind: ForecastKind;
   /** The same on the site's hot day; null when none was asked. */
   readonly hotDay: ForecastCurve | null;
   readonly assumptions: ForecastAssumptions;

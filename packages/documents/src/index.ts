@@ -1,3 +1,5 @@
+export { decodedText } from "./csv/decoded-text";
+export { type CsvTable, readCsvTable } from "./csv/read-csv-table";
 export { type CsvCell, safeCsv } from "./csv/safe-csv";
 export type {
   DynoLogRefusal,

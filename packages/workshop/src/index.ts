@@ -28,7 +28,12 @@ export type { Component, FigureField } from "./catalogue/components/figure-field
 export { typedFigures } from "./catalogue/components/typed-figures";
 export { editPart } from "./catalogue/edit-part";
 export { discardVersion, renameVersion } from "./catalogue/edit-version";
+export type { ImportProblem } from "./catalogue/exchange/import-problem";
+export type { ImportReport, ReportedChange } from "./catalogue/exchange/import-report";
+export { LARGEST_IMPORT_BYTES } from "./catalogue/exchange/read-files";
+export { exportCatalogue } from "./catalogue/export-catalogue";
 export { goBack } from "./catalogue/go-back";
+export { checkImport, importCatalogue } from "./catalogue/import-catalogue";
 export { type CatalogueLine, listCatalogue } from "./catalogue/list-catalogue";
 export { listVersions } from "./catalogue/list-versions";
 export { type ContentOf, type PartKind, partKinds } from "./catalogue/part-content";

@@ -108,6 +108,8 @@ export type CataloguePackage = {
   /** May be added to it. */
   readonly options: readonly string[];
   readonly promise: PackagePromise | null;
+  /** The braked trailer that it is made to tow; null where it promises none. */
+  readonly promisedTowKg: number | null;
   readonly assumptions: readonly string[];
   readonly exclusions: readonly string[];
   readonly cautions: readonly string[];
@@ -120,4 +122,5 @@ export type PackagePromise = {
   readonly highKw: number;
   readonly referenceCondition: string;
   readonly remedy: string;
+  readonly boostKPa?: number | undefined;
 };

@@ -32,7 +32,12 @@ export function catalogueOfState({ parts, retired, stock }: CatalogueState): Cat
     })),
     groups: [...parts.group].map(([code, { position: _, ...group }]) => ({ code, ...group })),
     rules: [...parts.rule].map(([code, rule]) => ruleOf(code, rule)),
-    packages: [...parts.package].map(([code, { position: _, ...bundle }]) => ({ code, ...bundle })),
+    packages: [...parts.package].map(([code, { position: _, promise, ...bundle }]) => ({
+      code,
+      ...bundle,
+      promise: promise && "lowKw" in promise ? promise : null,
+      promisedTowKg: promise?.towKg ?? null,
+    })),
   };
 }
 

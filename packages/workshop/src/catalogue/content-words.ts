@@ -140,6 +140,10 @@ function capacityWords(
 }
 
 function promiseWords(promise: NonNullable<ContentOf<"package">["promise"]>): string {
-  const { lowKw, highKw, referenceCondition, remedy } = promise;
-  return `${lowKw} to ${highKw} kW at the hubs, ${referenceCondition}; ${remedy}`;
+  const tow = promise.towKg === undefined ? "" : `tows ${amountWords(promise.towKg, "kg")}`;
+  if (!("lowKw" in promise)) return tow;
+  const { lowKw, highKw, referenceCondition, remedy, boostKPa } = promise;
+  const power = `${lowKw} to ${highKw} kW at the hubs, ${referenceCondition}`;
+  const boost = boostKPa === undefined ? "" : `at ${amountWords(boostKPa, "kPa")} of boost`;
+  return [power, boost, tow, remedy].filter((words) => words !== "").join("; ");
 }

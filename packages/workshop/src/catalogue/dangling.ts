@@ -48,7 +48,8 @@ export function itemsOfRule(rule: ContentOf<"rule">): readonly string[] {
   return [...new Set([...(rule.when ? itemsOf(rule.when) : []), ...itemsOf(rule.then)])];
 }
 
-function itemsOf(condition: Condition): readonly string[] {
+/** Codes of every item that a condition names. */
+export function itemsOf(condition: Condition): readonly string[] {
   if ("item" in condition) return [condition.item];
   if ("all" in condition) return condition.all.flatMap(itemsOf);
   if ("any" in condition) return condition.any.flatMap(itemsOf);

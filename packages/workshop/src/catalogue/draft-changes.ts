@@ -4,7 +4,7 @@ import { asJson } from "../core/audit";
 import { newId } from "../core/new-id";
 import { ok, type Result } from "../core/result";
 import type { PersonWork } from "../core/use-case";
-import type { ContentOf, PartChange, PartKind } from "./part-content";
+import { type ContentOf, type PartChange, type PartKind, partKinds } from "./part-content";
 import { readVersion } from "./read-version";
 import { refuseCatalogue } from "./refuse-catalogue";
 
@@ -53,20 +53,30 @@ export async function storeChanges(
   now: Date,
   changes: readonly (Change | PartChange)[],
 ): Promise<void> {
-  for (const { part, code } of changes)
-    await tx.catalogueChange.deleteMany({ where: { versionId, part, code } });
-  await tx.catalogueChange.createMany({
-    data: changes
-      .filter(({ before, after }) => !isDeepStrictEqual(before, after))
-      .map(({ part, code, before, after }) => ({
-        id: newId(),
-        workshopId,
-        versionId,
-        part,
-        code,
-        changedAt: now,
-        ...(before === null ? {} : { before: asJson(before) }),
-        ...(after === null ? {} : { after: asJson(after) }),
-      })),
-  });
+  const rows = changes
+    .filter(({ before, after }) => !isDeepStrictEqual(before, after))
+    .map(({ part, code, before, after }) => ({
+      id: newId(),
+      workshopId,
+      versionId,
+      part,
+      code,
+      changedAt: now,
+      ...(before === null ? {} : { before: asJson(before) }),
+      ...(after === null ? {} : { after: asJson(after) }),
+    }));
+  for (const part of partKinds) {
+    const codes = changes.filter((change) => change.part === part).map(({ code }) => code);
+    for (const some of inRuns(codes))
+      await tx.catalogueChange.deleteMany({ where: { versionId, part, code: { in: [...some] } } });
+  }
+  for (const some of inRuns(rows)) await tx.catalogueChange.createMany({ data: [...some] });
+}
+
+/** As many at once as one statement may carry. */
+function inRuns<Each>(all: readonly Each[]): readonly (readonly Each[])[] {
+  const most = 1_000;
+  return Array.from({ length: Math.ceil(all.length / most) }, (_, run) =>
+    all.slice(run * most, (run + 1) * most),
+  );
 }

@@ -33,5 +33,13 @@ export const refuseCatalogue = refusals({
     `${d.code} is not sold yet, so that no build can have it. Publish the draft first, or look at the example here.`,
   "no-such-vehicle": (d: { model: string }) =>
     `No vehicle of the model ${d.model} is in the book. Add one first, then open the example again.`,
+  "import-too-large": (d: { mostBytes: number }) =>
+    `The files are larger than ${d.mostBytes / 1e6} MB together: split them and import the pieces.`,
+  "import-has-problems": (d: { count: number }) =>
+    `${d.count === 1 ? "One point is" : `${d.count} points are`} open in these files. Mend them and check again; nothing was imported.`,
+  "import-changes-nothing": () =>
+    "These files say what the catalogue says already, so there is nothing to draft.",
+  "import-differs": () =>
+    "The catalogue or the files have changed since they were checked. Check them again and look at what would change.",
   stale: () => staleSentence("draft"),
 });

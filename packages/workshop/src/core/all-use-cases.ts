@@ -15,7 +15,9 @@ import { versionChain } from "../builds/version-chain";
 import { changePart } from "../catalogue/change-part";
 import { editPart } from "../catalogue/edit-part";
 import { discardVersion, renameVersion } from "../catalogue/edit-version";
+import { exportCatalogue } from "../catalogue/export-catalogue";
 import { goBack } from "../catalogue/go-back";
+import { checkImport, importCatalogue } from "../catalogue/import-catalogue";
 import { listCatalogue } from "../catalogue/list-catalogue";
 import { listVersions } from "../catalogue/list-versions";
 import { openExample } from "../catalogue/proof/open-example";
@@ -202,6 +204,9 @@ export const allUseCases = [
   listVersions,
   openExample,
   readForProof,
+  exportCatalogue,
+  checkImport,
+  importCatalogue,
   publishVersion,
   saveItem,
   readRuleBack,

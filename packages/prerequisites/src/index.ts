@@ -42,5 +42,5 @@ export type {
   VehiclesToProve,
 } from "./proofs/catalogue-proof";
 export type { FactRange, FactRanges } from "./proofs/fact-range";
-export { countSentence, findingSentence, limitSentence, type ProofWords } from "./proofs/proof-sentence";
+export { countText, findingSentence, limitSentence, type ProofWords } from "./proofs/proof-sentence";
 export { type ProofLimits, proveCatalogue } from "./proofs/prove-catalogue";

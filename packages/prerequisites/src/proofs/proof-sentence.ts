@@ -66,12 +66,10 @@ export function limitSentence({ limit, verdict, example }: LimitProof, words: Pr
     : `No rule keeps the limit “${name}”, and builds that can be sold exceed it, as ${build} Add a rule for this vehicle.`;
 }
 
-export function countSentence({ package: id, isExact, builds }: BuildCount, words: ProofWords): string {
-  const many = `${isExact ? "" : "at least "}${builds.toLocaleString("en-AU")}`;
-  const with_ = id === null ? "" : ` with ${words.package(id)}`;
-  if (builds === 1n)
-    return `There is ${isExact ? "just one build" : "at least one build"}${with_} that keeps every rule.`;
-  return `There are ${isExact && builds === 0n ? "no" : many} builds${with_} that keep every rule.`;
+/** How many builds there are: "7,658,863", "at least 1,024", "none". */
+export function countText({ isExact, builds }: Pick<BuildCount, "isExact" | "builds">): string {
+  if (isExact && builds === 0n) return "none";
+  return `${isExact ? "" : "at least "}${builds.toLocaleString("en-AU")}`;
 }
 
 function packageNever(

@@ -1,6 +1,6 @@
 import {
   type CatalogueProof,
-  countSentence,
+  countText,
   findingSentence,
   type LimitProof,
   limitSentence,
@@ -20,8 +20,16 @@ export type ProofReport = {
 export type VehicleProof = {
   readonly code: string;
   readonly name: string;
-  readonly counts: readonly string[];
+  readonly counts: readonly CountLine[];
   readonly limits: readonly LimitLine[];
+};
+
+export type CountLine = {
+  /** Name of the package that is in the builds; null: any build. */
+  readonly package: string | null;
+  readonly builds: string;
+  /** Ways to take the package's choices and options; null where it leaves none. */
+  readonly ways: string | null;
 };
 
 /** `wrong`: to be put right; `idle`: says nothing; `known`: so by the rules; `open`: not settled in time. */
@@ -90,7 +98,11 @@ function vehicleProof({ model, proof, words }: ProvenModel): VehicleProof {
   return {
     code: model.code,
     name: model.name,
-    counts: proof.counts.map((count) => countSentence(count, words)),
+    counts: proof.counts.map((count) => ({
+      package: count.package === null ? null : words.package(count.package),
+      builds: countText(count),
+      ways: count.ways && countText({ isExact: count.ways.isExact, builds: count.ways.count }),
+    })),
     limits: proof.limits.map((limit) => ({
       limit: limit.limit,
       name: words.limit(limit.limit).name,

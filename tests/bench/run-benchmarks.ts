@@ -1,6 +1,7 @@
 import { accelerationBenchmark } from "./acceleration.bench";
 import { type Benchmark, type Measurement, measure } from "./benchmark";
 import { buildSheetBenchmark } from "./build-sheet.bench";
+import { catalogueProofBenchmark } from "./catalogue-proof.bench";
 import { dynoLogBenchmark } from "./dyno-log.bench";
 import { importMemory } from "./import-memory";
 import {
@@ -23,6 +24,7 @@ const benchmarks: readonly Benchmark[] = [
   completeBenchmark,
   packagesBenchmark,
   largeBenchmark,
+  catalogueProofBenchmark,
   solverStartBenchmark,
 ];
 

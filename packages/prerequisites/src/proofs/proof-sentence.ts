@@ -133,9 +133,13 @@ function quoted(ids: readonly string[], words: ProofWords): string {
   return ids.map((id) => `“${words.rule(id)}”`).join(" ");
 }
 
+/** Names that have commas of their own are kept apart by semicolons. */
 function list(names: readonly string[]): string {
   if (names.length === 0) return "nothing";
-  return names.length === 1 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+  const [last, rest] = [names.at(-1) ?? "", names.slice(0, -1)];
+  if (rest.length === 0) return last;
+  const apart = names.some((name) => name.includes(",")) ? "; " : ", ";
+  return `${rest.join(apart)}${apart === "; " ? ";" : ""} and ${last}`;
 }
 
 function number(value: number): string {

@@ -3,6 +3,7 @@ import { RuledTable } from "@/design/ruled-table";
 
 /** How many builds there are, by vehicle and package. */
 export function BuildCounts({ vehicles }: Pick<ProofReport, "vehicles">) {
+  const hasWays = vehicles.some(({ counts }) => counts.some(({ ways }) => ways !== null));
   return (
     <RuledTable
       caption="Builds by vehicle and package"
@@ -11,7 +12,7 @@ export function BuildCounts({ vehicles }: Pick<ProofReport, "vehicles">) {
         { id: "vehicle", title: "Vehicle" },
         { id: "package", title: "With" },
         { id: "builds", title: "Builds", align: "figure" },
-        { id: "ways", title: "Ways to take it", align: "figure" },
+        ...(hasWays ? [{ id: "ways", title: "Ways to take it", align: "figure" } as const] : []),
       ]}
       rows={vehicles.flatMap(({ code, name, counts }) =>
         counts.map((count) => ({

@@ -35,7 +35,9 @@ export function OpenLimits({ vehicles, isDraft }: OpenLimitsProps) {
               {example.map((code) => (
                 <input key={code} type="hidden" name="item" value={code} />
               ))}
-              <SubmitButton pendingLabel="Opening">Open this build</SubmitButton>
+              <SubmitButton variant="quiet" pendingLabel="Opening">
+                Open this build
+              </SubmitButton>
             </ActionForm>
           ) : undefined,
       }))}

@@ -43,12 +43,15 @@ function summaryOf({ findings, vehicles }: ProofReport): string {
   const count = (...verdicts: readonly string[]) =>
     limits.filter(({ verdict }) => verdicts.includes(verdict)).length;
   const open = count("unsettled") + findings.filter(({ standing }) => standing === "open").length;
-  return [
+  const sentences = [
     wrong === 0 ? "Nothing is to be put right." : `${things(wrong)} to be put right.`,
-    `Of ${limits.length} limits, ${count("kept-by-others", "kept-by-itself")} hold for every build that can be sold,`,
-    `${count("set-aside")} can be exceeded when a rule is set aside, and ${count("exceeded")} are kept by no rule.`,
-    open === 0 ? "All of it is proven." : `${things(open)} could not be settled in time.`,
-  ].join(" ");
+    `Of ${limits.length} limits, ${count("kept-by-others", "kept-by-itself")} hold for every build that can be sold.`,
+  ];
+  const [setAside, exceeded] = [count("set-aside"), count("exceeded")];
+  if (setAside > 0) sentences.push(`${setAside} can be exceeded when a rule is set aside.`);
+  if (exceeded > 0) sentences.push(`${exceeded} ${exceeded === 1 ? "is" : "are"} kept by no rule.`);
+  sentences.push(open === 0 ? "All of it is proven." : `${things(open)} not settled in time.`);
+  return sentences.join(" ");
 }
 
 function things(count: number): string {

@@ -2,6 +2,7 @@
 import type { Search, SearchAnswer, SearchProgram } from "../complete/search-program";
 import { aspifOf } from "./aspif";
 import { narrowSums } from "./narrow-sums";
+import { Turns } from "./turns";
 
 type Clingo = typeof import("clingo-wasm");
 
@@ -15,26 +16,30 @@ const OPTIONS = ["--opt-strategy=usc,stratify", "--opt-usc-shrink=min"];
 const LONGEST_PROGRAM = 1_000_000;
 
 /** One program at a time runs in the solver's worker; the others of this process wait here. */
-let turn: Promise<unknown> = Promise.resolve();
+const turns = new Turns();
 
 /**
  * A search in the solver's own worker thread, all of it within `withinMs` from now, the waiting for
- * others included. The solver knows no time limit: its worker is ended and the next search begins a
- * new one. A worker that dies in the middle counts as stopped, with the best it had found.
+ * others included: made for one question, and safe behind a web request. The thread that asks only
+ * translates; `cancelled` (a request's signal) ends the question at once, whether it waits or is being
+ * searched. The solver knows no time limit: its worker is ended and the next search begins a new one. A
+ * worker that dies in the middle counts as stopped, with the best it had found.
  */
 export function clingoSearch(withinMs: number, cancelled?: AbortSignal): Search {
   const ends = performance.now() + withinMs;
   let isOver = false;
-  return (program, share = 1) => {
-    const answer = turn.then(async () => {
+  return async (program, share = 1) => {
+    const turn = turns.take(ends, cancelled);
+    try {
+      if (!(await turn.begun)) return STOPPED;
       const leftMs = (ends - performance.now()) * share;
-      if (isOver || leftMs <= 0 || cancelled?.aborted) return STOPPED;
+      if (isOver || leftMs <= 0) return STOPPED;
       const { hasDied, ...found } = await searchOnce(program, leftMs, cancelled);
       isOver = hasDied;
       return found;
-    });
-    turn = answer.catch(() => undefined);
-    return answer;
+    } finally {
+      turn.leave();
+    }
   };
 }
 

@@ -86,3 +86,30 @@ test("questions asked at once are each answered, one that waited too long as out
   expect(second).toMatchObject({ status: "time-limit", add: [], total: null, bound: 400 });
   expect(third).toMatchObject({ status: "optimal", total: 400 });
 });
+
+test("who waits for another's search and is called off, or out of time, is answered at once", {
+  timeout: 30_000,
+}, async () => {
+  const long = completePrerequisites(hard, clingoSearch(3_000));
+  const waiting = new AbortController();
+  const begun = performance.now();
+  const calledOff = completePrerequisites(easy, clingoSearch(20_000, waiting.signal));
+  setTimeout(() => waiting.abort(), 100);
+  expect((await calledOff).status).toBe("time-limit");
+  expect((await completePrerequisites(easy, clingoSearch(200))).status).toBe("time-limit");
+  expect(performance.now() - begun).toBeLessThan(2_500);
+  expect((await long).status).toBe("time-limit");
+});
+
+test("the thread that asks goes on while the solver searches", { timeout: 30_000 }, async () => {
+  await completePrerequisites(easy, clingoSearch(10_000));
+  let longest = 0;
+  let last = performance.now();
+  const pulse = setInterval(() => {
+    longest = Math.max(longest, performance.now() - last);
+    last = performance.now();
+  }, 5);
+  await completePrerequisites(hard, clingoSearch(1_500));
+  clearInterval(pulse);
+  expect(longest).toBeLessThan(500);
+});

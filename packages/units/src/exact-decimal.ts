@@ -11,6 +11,7 @@ const WRITTEN = /^([+-]?)(\d+)(?:\.(\d+))?(?:e([+-]?\d{1,4}))?$/i;
  * through its shortest decimal form, which is what was typed for up to 15 significant digits.
  */
 export function exactDecimal(written: WrittenDecimal): ExactDecimal {
+  if (Number.isSafeInteger(written)) return { coefficient: BigInt(written), scale: 0 };
   const parts = WRITTEN.exec(String(written).trim());
   if (!parts) throw new RangeError(`${written} is not a decimal number.`);
   const [, sign, whole = "", fraction = "", exponent = "0"] = parts;

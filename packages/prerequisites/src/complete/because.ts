@@ -13,17 +13,18 @@ export function becauseOf(
   const all = new Set([...chosen, ...added]);
   const along = derivedFrom(derived, all);
   const selected = new Set([...all, ...along]);
+  const situation = { ...bare, selected };
   return added.map((item) => {
     all.delete(item);
-    const staying = new Set(derivedFrom(derived, all));
+    const staying = derivedFrom(derived, all);
     all.add(item);
-    const gone = [item, ...along.filter((id) => !staying.has(id))];
+    const gone = [item, ...along.filter((id) => !staying.includes(id))];
     for (const id of gone) selected.delete(id);
     const places = new Set(gone.flatMap((id) => ready.concerning.get(id) ?? []));
     const broken = [...places]
       .sort((a, b) => a - b)
       .flatMap((at) => ready.constraints[at] ?? [])
-      .filter(({ findingIn }) => findingIn({ ...bare, selected }));
+      .filter(({ findingIn }) => findingIn(situation));
     for (const id of gone) selected.add(id);
     return { item, rules: broken.map(({ id }) => id) };
   });

@@ -34,7 +34,10 @@ function alternatives(parts: readonly Formula[], fresh: () => Literal): readonly
 
 function withoutTautologies(clauses: readonly (readonly Literal[])[]): readonly (readonly Literal[])[] {
   return clauses.flatMap((clause) => {
-    const literals = new Set(clause);
-    return [...literals].some((literal) => literals.has(-literal)) ? [] : [[...literals]];
+    // A set is worth its making only for a long clause.
+    const all = clause.length > 16 ? new Set(clause) : null;
+    const has = (literal: Literal): boolean => all?.has(literal) ?? clause.includes(literal);
+    if (clause.some((literal) => has(-literal))) return [];
+    return [all ? [...all] : clause.filter((literal, at) => clause.indexOf(literal) === at)];
   });
 }

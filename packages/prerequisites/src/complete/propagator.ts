@@ -34,16 +34,23 @@ export class Propagator {
   rest(): Conflict | null {
     const { clauses, sums } = this.encoding;
     for (let at = 0; at < clauses.length + sums.length; at += 1) {
-      if (this.#isBroken(at)) return this.#broken(at);
+      if (this.#isBroken(at)) return this.#brokenBy(at);
     }
-    return this.#spread();
+    return this.#brokenBy(this.#spread());
   }
 
   /** Takes a literal as given and follows what it forces. After a conflict, `undo` before anything else. */
   give(literal: Literal): Conflict | null {
     if (this.value(literal) === -1) return this.whyNot(literal);
     this.#assign(literal, NOTHING);
-    return this.#spread();
+    return this.#brokenBy(this.#spread());
+  }
+
+  /** As `give`, without asking why not. */
+  follow(literal: Literal): boolean {
+    if (this.value(literal) === -1) return false;
+    this.#assign(literal, NOTHING);
+    return this.#spread() === NOTHING;
   }
 
   /** Where the trail is now, to be handed to `undo`. */
@@ -80,7 +87,8 @@ export class Propagator {
     return { origins, given: new Set([...given, literal]) };
   }
 
-  #spread(): Conflict | null {
+  /** Tells the constraints what became of their hopes; the one that is broken, or NOTHING. */
+  #spread(): number {
     while (this.#heard < this.#trail.length) {
       const falsified = -(this.#trail[this.#heard] ?? 0);
       this.#heard += 1;
@@ -89,10 +97,10 @@ export class Propagator {
       const end = starts[slot(falsified) + 1] ?? 0;
       for (let at = starts[slot(falsified)] ?? 0; at < end; at += 1) {
         const constraint = constraints[at] ?? 0;
-        if (this.#isBroken(constraint)) return this.#broken(constraint);
+        if (this.#isBroken(constraint)) return constraint;
       }
     }
-    return null;
+    return NOTHING;
   }
 
   /** Tells the constraints that hoped for a literal that it is false (1), or that it may be true again (−1). */
@@ -155,7 +163,8 @@ export class Propagator {
     this.#trail.push(literal);
   }
 
-  #broken(constraint: number): Conflict {
+  #brokenBy(constraint: number): Conflict | null {
+    if (constraint === NOTHING) return null;
     return conflictFrom(this.encoding, this.#trailByVariable, {
       constraint,
       forced: 0,

@@ -16,50 +16,46 @@ export function reachable(encoding: Encoding, values: Int8Array): ReadonlySet<nu
     }
   };
   const watches = watchesOf(encoding, values);
-  for (const watch of watches.all) if (watch.margin < 0n) want(watch.hopes);
+  for (const watch of watches.all) if (watch.margin < 0n) want(watch.literals);
   for (let variable = queue.pop(); variable !== undefined; variable = queue.pop()) {
-    for (const { watch, weight } of watches.losing.get(variable) ?? []) {
+    for (const { watch, weight } of watches.losing[variable] ?? []) {
       const held = watch.margin >= 0n;
       watch.margin -= weight;
-      if (held && watch.margin < 0n) want(watch.hopes);
+      if (held && watch.margin < 0n) want(watch.literals);
     }
   }
   return wanted;
 }
 
 /** By how much a constraint holds while all that may be wanted is out; below 0 it needs its hopes. */
-type Watch = { margin: bigint; readonly hopes: readonly Literal[] };
+type Watch = { margin: bigint; readonly literals: readonly Literal[] };
 
-function watchesOf({ clauses, sums }: Encoding, values: Int8Array) {
+type Loss = { readonly watch: Watch; readonly weight: bigint };
+
+function watchesOf({ variables, clauses, sums }: Encoding, values: Int8Array) {
   const all: Watch[] = [];
-  const losing = new Map<number, { watch: Watch; weight: bigint }[]>();
-  const add = (terms: readonly (readonly [Literal, bigint])[], least: bigint): void => {
-    const open = terms.filter(([literal]) => values[Math.abs(literal)] === 0);
-    let margin = -least;
-    for (const [literal, weight] of terms) {
-      const value = values[Math.abs(literal)] ?? 0;
-      if (literal > 0 ? value === 1 : value !== 1) margin += weight;
-    }
-    const watch: Watch = { margin, hopes: open.map(([literal]) => literal).filter((literal) => literal > 0) };
-    all.push(watch);
-    for (const [literal, weight] of open) {
-      if (literal > 0) continue;
-      const known = losing.get(-literal);
-      if (known) known.push({ watch, weight });
-      else losing.set(-literal, [{ watch, weight }]);
-    }
+  const losing: (Loss[] | undefined)[] = Array.from({ length: variables + 1 });
+  const stands = (literal: Literal): boolean =>
+    literal > 0 ? values[literal] === 1 : values[-literal] !== 1;
+  const loses = (literal: Literal, loss: Loss): void => {
+    if (literal > 0 || values[-literal] !== 0) return;
+    const known = losing[-literal];
+    if (known) known.push(loss);
+    else losing[-literal] = [loss];
   };
   for (const { literals } of clauses) {
-    add(
-      literals.map((literal) => [literal, 1n]),
-      1n,
-    );
+    let margin = -1n;
+    for (const literal of literals) if (stands(literal)) margin += 1n;
+    const watch: Watch = { margin, literals };
+    all.push(watch);
+    for (const literal of literals) loses(literal, { watch, weight: 1n });
   }
   for (const { terms, least } of sums) {
-    add(
-      terms.map(({ literal, weight }) => [literal, weight]),
-      least,
-    );
+    let margin = -least;
+    for (const { literal, weight } of terms) if (stands(literal)) margin += weight;
+    const watch: Watch = { margin, literals: terms.map(({ literal }) => literal) };
+    all.push(watch);
+    for (const { literal, weight } of terms) loses(literal, { watch, weight });
   }
   return { all, losing };
 }

@@ -12,18 +12,17 @@ export type Component = {
 /** What propagation leaves to decide, in parts; variables that no part has are out. */
 export function residue(encoding: Encoding, values: Int8Array): readonly Component[] {
   const wanted = reachable(encoding, values);
-  const truthOf = (literal: Literal): -1 | 0 | 1 => {
-    const variable = Math.abs(literal);
-    const value = values[variable] || (wanted.has(variable) ? 0 : -1);
-    if (value === 0) return 0;
-    return value > 0 === literal > 0 ? 1 : -1;
-  };
-  const clauses = encoding.clauses.flatMap(({ origin, literals }): Clause[] => {
-    if (literals.some((literal) => truthOf(literal) === 1)) return [];
-    return [{ origin, literals: literals.filter((literal) => truthOf(literal) === 0) }];
-  });
+  /** As in `values`, what nobody wants out. */
+  const truths = values.map((value, variable) => value || (wanted.has(variable) ? 0 : -1));
+  const truthOf = (literal: Literal): number =>
+    literal > 0 ? (truths[literal] ?? 0) : -(truths[-literal] ?? 0);
+  const clauses: Clause[] = [];
+  for (const { origin, literals } of encoding.clauses) {
+    if (literals.some((literal) => truthOf(literal) === 1)) continue;
+    clauses.push({ origin, literals: literals.filter((literal) => truthOf(literal) === 0) });
+  }
   const sums = encoding.sums.flatMap((sum) => openSum(sum, truthOf));
-  return components(wanted, clauses, sums);
+  return components(encoding.variables, wanted, clauses, sums);
 }
 
 function openSum({ origin, terms, least }: Sum, truthOf: (literal: Literal) => number): Sum[] {
@@ -38,20 +37,21 @@ function openSum({ origin, terms, least }: Sum, truthOf: (literal: Literal) => n
 }
 
 function components(
+  variables: number,
   wanted: ReadonlySet<number>,
   clauses: readonly Clause[],
   sums: readonly Sum[],
 ): readonly Component[] {
-  const parents = new Map<number, number>([...wanted].map((variable) => [variable, variable]));
+  const parents = Int32Array.from({ length: variables + 1 }, (_, variable) => variable);
   const rootOf = (variable: number): number => {
     let root = variable;
-    for (let up = parents.get(root); up !== undefined && up !== root; up = parents.get(root)) root = up;
-    parents.set(variable, root);
+    for (let up = parents[root] ?? 0; up !== root; up = parents[root] ?? 0) root = up;
+    parents[variable] = root;
     return root;
   };
   const join = (literals: readonly Literal[]): void => {
-    const [first = 0] = literals;
-    for (const literal of literals) parents.set(rootOf(Math.abs(literal)), rootOf(Math.abs(first)));
+    const first = rootOf(Math.abs(literals[0] ?? 0));
+    for (const literal of literals) parents[rootOf(Math.abs(literal))] = first;
   };
   for (const { literals } of clauses) join(literals);
   for (const { terms } of sums) join(terms.map(({ literal }) => literal));

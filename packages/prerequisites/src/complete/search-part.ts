@@ -3,6 +3,7 @@ import type { Measures } from "./measures";
 import { type PartQuestion, partProgram } from "./part-program";
 import type { Component } from "./residue";
 import type { Search, SearchAnswer } from "./search-program";
+import { settleSmallPart } from "./settle-small-part";
 
 /** Parts with more clauses and sums than this are given to the solver bit by bit. */
 const LARGE = 600;
@@ -20,6 +21,11 @@ export async function searchPart(
   question: PartQuestion,
   search: Search,
 ): Promise<SearchAnswer> {
+  const settled = settleSmallPart(part, items, measures, question);
+  if (settled) {
+    const inItems = settled.found?.filter((variable) => variable <= items) ?? null;
+    return { status: "proven", found: inItems?.map((variable) => variable - 1) ?? null, least: 0n };
+  }
   const isLarge = part.clauses.length + part.sums.length > LARGE;
   let seen = isLarge ? brokenBy(part, new Set()) : part;
   let least = 0n;

@@ -20,7 +20,16 @@ export type Capacity = {
   readonly demandFactor: ExactDecimal;
 };
 
+const known = new WeakMap<CapacityRule, Capacity>();
+
+/** A rule is a value: its decimals are read once. */
 export function capacityOf(rule: CapacityRule): Capacity {
+  const capacity = known.get(rule) ?? readCapacity(rule);
+  known.set(rule, capacity);
+  return capacity;
+}
+
+function readCapacity(rule: CapacityRule): Capacity {
   const reserve = exactDecimal(rule.reservePct ?? 0);
   return {
     base: exactDecimal(rule.base ?? 0),

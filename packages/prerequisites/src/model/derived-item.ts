@@ -13,6 +13,7 @@ export type DerivedItem = Item & {
 
 /** The derived items that a selection brings along, in their own order. */
 export function derivedFrom(derived: readonly DerivedItem[], selected: Iterable<string>): readonly string[] {
+  if (derived.length === 0) return [];
   const there = new Set(selected);
   const found = new Set<string>();
   for (let before = -1; before < found.size; ) {

@@ -5,12 +5,20 @@ import { narrowSums } from "./narrow-sums";
 import { Turns } from "./turns";
 
 type Clingo = typeof import("clingo-wasm");
+type Outcome = Awaited<ReturnType<Clingo["run"]>>;
 
 /** Loaded when first needed, so that a command or page that never searches does not pay for it. */
 const load = (): Promise<Clingo> => import("clingo-wasm");
 
 /** Unsatisfiable cores, heavy weights first: good answers come early and lower bounds with them. */
-const OPTIONS = ["--opt-strategy=usc,stratify", "--opt-usc-shrink=min"];
+const BY_CORES = ["--opt-strategy=usc,stratify", "--opt-usc-shrink=min"];
+
+/**
+ * A small program is tried by branch and bound first, which mostly has it proven before cores are found; telling
+ * of each better answer and looking for equal variables would cost more than they save.
+ */
+const QUICKLY = ["--opt-strategy=bb,lin", "--eq=0", "-q1", "--solve-limit=2000"];
+const SMALL = 80;
 
 /** The program is handed over on the solver's stack, which holds a mebibyte. */
 const LONGEST_PROGRAM = 1_000_000;
@@ -70,18 +78,30 @@ async function searchOnce(
   cancelled?.addEventListener("abort", end, { once: true });
   try {
     const models = program.objectives.length > 0 ? 0 : 1;
-    const { Result } = await clingo.run(text, models, OPTIONS, ({ Value = [], Lower }) => {
-      if (!Lower) found = Value.map(Number);
-      else if (narrow.firstDivisor) least = BigInt(Lower[0] ?? 0) * narrow.firstDivisor;
-    });
-    if (Result === "UNSATISFIABLE") return { status: "proven", found: null, least, hasDied: false };
-    if (Result === "OPTIMUM FOUND" || Result === "SATISFIABLE") {
-      return { status: "proven", found, least, hasDied: false };
+    const isProven = ({ Result }: Outcome): boolean =>
+      Result === "UNSATISFIABLE" || Result === "OPTIMUM FOUND" || (Result === "SATISFIABLE" && models === 1);
+    if (narrow.variables <= SMALL) {
+      const outcome = await clingo.run(text, models, QUICKLY);
+      found = lastIn(outcome);
+      if (isProven(outcome)) return { status: "proven", found, least, hasDied: false };
     }
+    const outcome = isEnded
+      ? null
+      : await clingo.run(text, models, BY_CORES, ({ Value = [], Lower }) => {
+          if (!Lower) found = Value.map(Number);
+          else if (narrow.firstDivisor) least = BigInt(Lower[0] ?? 0) * narrow.firstDivisor;
+        });
+    if (outcome && isProven(outcome)) return { status: "proven", found, least, hasDied: false };
     await clingo.restart();
     return { status: "stopped", found, least, hasDied: !isEnded };
   } finally {
     clearTimeout(timer);
     cancelled?.removeEventListener("abort", end);
   }
+}
+
+/** The best of the answers told at the end, or null when there was none. */
+function lastIn({ Call = [] }: Outcome): readonly number[] | null {
+  const last = Call.at(-1)?.Witnesses?.at(-1);
+  return last ? (last.Value ?? []).map(Number) : null;
 }

@@ -8,12 +8,13 @@ declare module "clingo-wasm" {
   };
   type Outcome = {
     readonly Result: "SATISFIABLE" | "UNSATISFIABLE" | "UNKNOWN" | "OPTIMUM FOUND" | "ERROR";
+    readonly Call?: readonly { readonly Witnesses?: readonly Witness[] }[];
   };
   export function run(
     program: string,
     models: number,
     options: readonly string[],
-    onWitness: (witness: Witness) => void,
+    onWitness?: (witness: Witness) => void,
   ): Promise<Outcome>;
   /** Ends the worker; a running program ends with the result ERROR. */
   export function restart(): Promise<void>;

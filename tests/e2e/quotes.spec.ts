@@ -252,15 +252,15 @@ test("a customer asks, is answered, and declines; the quote and the list say why
   await deskMakesTheLink(page, story);
   const customer = await openAs("nobody");
   await customer.goto(story.customerLink ?? "");
-  await customer.getByLabel("Your question").fill("Does it still fit under my carport?");
+  await customer.getByRole("textbox", { name: "Your question" }).fill("Does it still fit under my carport?");
   await customer.getByRole("button", { name: "Send the question" }).click();
   await expect(customer.getByText("Your question has reached the workshop.")).toBeVisible();
-  await expect(customer.getByLabel("Your question")).toHaveValue("");
+  await expect(customer.getByRole("textbox", { name: "Your question" })).toHaveValue("");
   await page.goto("/today");
   const waiting = page.getByText(/“Does it still fit under my carport\?” waits for an answer/);
   await expect(waiting).toBeVisible();
   await page.getByRole("link", { name: "Answer the question" }).first().click();
-  await page.getByLabel("Your answer").fill("Yes: nothing gets higher.");
+  await page.getByRole("textbox", { name: "Your answer" }).fill("Yes: nothing gets higher.");
   await page.getByRole("button", { name: "Send the answer" }).click();
   await expect(page.getByText("Yes: nothing gets higher.")).toBeVisible();
   await checkAccessibility(page);

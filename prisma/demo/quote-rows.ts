@@ -170,6 +170,7 @@ export function addPayment(
     workshopId,
     quoteId: quote.id,
     ...rest,
+    heldAs: rest.kind === "deposit" ? "security" : "",
     method: random.pick(["transfer", "transfer", "card"]),
     reference: `Q${quote.number}`,
     receivedOn: local.dayOf(at).toString(),

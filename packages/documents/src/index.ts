@@ -45,4 +45,5 @@ export type {
   QuoteDocumentSection,
 } from "./pdf/quote-document";
 export { quotePdf } from "./pdf/quote-pdf";
+export { type ReceiptDocument, receiptPdf } from "./pdf/receipt-pdf";
 export type { DocumentCustomer, DocumentVehicle } from "./pdf/vehicle-lines";

@@ -186,6 +186,7 @@ export { makeVersion } from "./quotes/make-version";
 export { openCustomerLink } from "./quotes/open-customer-link";
 export { letterPdf, versionPdf } from "./quotes/quote-pdf";
 export { readLetter } from "./quotes/read-letter";
+export { receiptPdf } from "./quotes/receipt-pdf";
 export { recordPayment } from "./quotes/record-payment";
 export { recordRefund } from "./quotes/record-refund";
 export { removeLine } from "./quotes/remove-line";

@@ -111,6 +111,7 @@ import { makeLink } from "../quotes/make-link";
 import { makeVersion } from "../quotes/make-version";
 import { letterPdf, versionPdf } from "../quotes/quote-pdf";
 import { readLetter } from "../quotes/read-letter";
+import { receiptPdf } from "../quotes/receipt-pdf";
 import { recordPayment } from "../quotes/record-payment";
 import { recordRefund } from "../quotes/record-refund";
 import { removeLine } from "../quotes/remove-line";
@@ -256,6 +257,7 @@ export const allUseCases = [
   letterPdf,
   versionPdf,
   readLetter,
+  receiptPdf,
   recordPayment,
   recordRefund,
   removeLine,

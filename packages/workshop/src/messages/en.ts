@@ -10,6 +10,16 @@ export const en = {
     fee: "Consumables and fees",
     extra: "Also",
   },
+  receiptFor: (d: { kind: "deposit" | "balance" | "refund"; quote: number; version: number | null }) =>
+    `As ${d.kind === "deposit" ? "the deposit" : "the balance"} for quote ${d.quote}${d.version ? `, version ${d.version}` : ""}.`,
+  receiptBy: (d: { method: string; reference: string }) => {
+    const how = d.method === "transfer" ? "bank transfer" : d.method;
+    return `Paid by ${how}${d.reference ? `, reference ${d.reference}` : ""}.`;
+  },
+  receiptHeldAs: (d: { as: string; tax: string }) =>
+    d.as === "part"
+      ? `It is a part payment: ${d.tax} falls due on it now, and the tax invoice says how much.`
+      : `It is held as a security deposit: ${d.tax} falls due when it is used for the work or forfeited, not now.`,
   invoiceBasis: (d: { quote: number; version: number }) =>
     `For the work of quote ${d.quote}, version ${d.version}, as you accepted it.`,
   invoicePayment: (number: number) =>

@@ -2,7 +2,9 @@ import { z } from "zod";
 import { ok } from "../core/result";
 import { readSite } from "../core/site";
 import { query } from "../core/use-case";
+import { heldDeposits } from "./held-deposits";
 import { jobFigures } from "./job-figures";
+import { lostQuotes } from "./lost-quotes";
 import { singleWork, singleWorkName } from "./package-code";
 import { marginPct, packageSummary } from "./package-summary";
 import { ownerPeriod, periodStart } from "./period";
@@ -41,6 +43,8 @@ export const marginsByPackage = query({
       currency,
       whole: packageSummary(jobs),
       packages,
+      held: await heldDeposits(tx),
+      lost: await lostQuotes(tx, { since }),
       stopped: (await stoppedJobs(tx, { since })).length,
       dots: jobs.flatMap((job) => {
         const value = marginPct(job);

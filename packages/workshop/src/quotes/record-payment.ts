@@ -20,14 +20,17 @@ export const recordPayment = command({
   input: z.strictObject({
     quoteId: z.uuid(),
     kind: z.enum(["deposit", "balance"], "Say whether it is the deposit or the balance."),
+    /** Of a deposit: when the tax falls due depends on it (GST Act 1999 Div 99). */
+    heldAs: z.enum(["security", "part"], "Say how the deposit is held.").default("security"),
     /** As typed, in the currency's main unit. */
     amount: z.string().trim().min(1, "Enter the amount received."),
     method: z.enum(paymentMethods, "Choose how it was paid."),
     reference: z.string().trim().max(120, "Keep the reference under 120 characters.").default(""),
     receivedOn: dateInput,
   }),
-  async run(work, { quoteId, amount, receivedOn: day, ...entry }) {
+  async run(work, { quoteId, amount, receivedOn: day, heldAs, ...rest }) {
     const { tx, workshopId } = work;
+    const entry = { ...rest, heldAs: rest.kind === "deposit" ? heldAs : "" };
     const quote = await tx.quote.findUnique({ where: { id: quoteId } });
     if (!quote) return refuse("quote-not-found");
     await lockQuote(tx, quoteId);

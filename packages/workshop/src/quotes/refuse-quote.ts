@@ -6,6 +6,7 @@ export const refuse = refusals({
   "build-not-found": () => "There is no such build in this workshop. Open it again from the list of builds.",
   "quote-not-found": () => "There is no such quote in this workshop. Open it again from the list of quotes.",
   "version-not-found": () => "There is no such version in this workshop. Open the quote again.",
+  "payment-not-found": () => "There is no such payment in this workshop. Open the quote again.",
   "line-not-found": () => "That line is no longer on this version. Open the quote again.",
   "link-not-found": () => "There is no such link in this workshop. Open the quote again.",
   "build-empty": () => "Nothing is chosen on this build yet. Choose at least one item, then quote it.",

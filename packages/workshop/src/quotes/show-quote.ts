@@ -81,6 +81,7 @@ export const showQuote = query({
         id: payment.id,
         kind: payment.kind,
         amountMinor: Number(payment.amountMinor),
+        heldAs: payment.heldAs,
         method: payment.method,
         reference: payment.reference,
         reason: payment.reason,

@@ -203,6 +203,7 @@ export async function pay(
       workshopId,
       quoteId,
       kind,
+      heldAs: kind === "deposit" ? "security" : "",
       amountMinor,
       method: "transfer",
       receivedOn: storedDate("2026-11-25"),

@@ -38,8 +38,8 @@ describe("what the desk owes", () => {
     const deposit = owed.find(({ kind }) => kind === "deposit");
     expect(deposit?.sentence).toMatch(/^Deposit for job \d+ not received: \$[\d,.]+ is due/);
     await trial.sql(
-      `insert into payment (id, workshop_id, quote_id, kind, amount_minor, method, received_on, recorded_at)
-       select gen_random_uuid(), workshop_id, id, 'deposit', 100000000, 'transfer', '2026-11-25', now() from quote where id = $1`,
+      `insert into payment (id, workshop_id, quote_id, kind, held_as, amount_minor, method, received_on, recorded_at)
+       select gen_random_uuid(), workshop_id, id, 'deposit', 'security', 100000000, 'transfer', '2026-11-25', now() from quote where id = $1`,
       [deposit?.action.id],
     );
     const after = await trial.done("desk", showToday, {});

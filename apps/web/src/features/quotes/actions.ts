@@ -126,6 +126,7 @@ export async function recordPaymentAction(_: FormState, form: FormData): Promise
     quoteId: text(form, "quoteId"),
     // The use case looks at both and says what may be chosen.
     kind: text(form, "kind") as "deposit",
+    ...(form.has("heldAs") ? { heldAs: text(form, "heldAs") as "security" } : {}),
     method: text(form, "method") as "transfer",
     amount: text(form, "amount"),
     reference: text(form, "reference"),

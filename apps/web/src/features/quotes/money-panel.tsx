@@ -66,13 +66,26 @@ export function MoneyPanel({ quote }: { readonly quote: ShownQuote }) {
             { id: "how", title: "What and how" },
             { id: "amount", title: "Amount", align: "figure" },
           ]}
-          rows={payments.map(({ id, receivedOn, kind, method, reference, reason, amountMinor }) => ({
+          rows={payments.map(({ id, receivedOn, kind, heldAs, method, reference, reason, amountMinor }) => ({
             id,
             cells: {
               day: dayText(receivedOn),
               how: (
                 <>
                   {[kind, `by ${method}`, reference].filter(Boolean).join(", ")}
+                  {kind !== "refund" && (
+                    <>
+                      {" "}
+                      <a href={`/api/receipts/${id}/pdf`} target="_blank" rel="noreferrer">
+                        Receipt
+                      </a>
+                    </>
+                  )}
+                  {heldAs && (
+                    <span className="sentence-note">
+                      {heldAs === "part" ? "A part payment." : "Held as a security deposit."}
+                    </span>
+                  )}
                   {reason && <span className="sentence-note">{reason}</span>}
                 </>
               ),

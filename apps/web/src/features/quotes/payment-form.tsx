@@ -38,6 +38,18 @@ export function PaymentForm({ quoteId, currency, today, isDepositMet, suggested 
         <Select name="method" label="Paid by" options={paymentMethods} defaultValue="transfer" />
         <TextField name="reference" label="Reference" maxLength={120} />
       </div>
+      {!isDepositMet && (
+        <Select
+          name="heldAs"
+          label="Held as"
+          options={[
+            { id: "security", label: "security deposit: tax when it is used or forfeited" },
+            { id: "part", label: "part payment: tax when it comes" },
+          ]}
+          defaultValue="security"
+          help="Ask your accountant which one your terms make it."
+        />
+      )}
       <div className="form-actions">
         <SubmitButton variant={isDepositMet ? "quiet" : "primary"} pendingLabel="Recording">
           {`Record the ${kind}`}

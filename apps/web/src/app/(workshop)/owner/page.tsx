@@ -6,7 +6,9 @@ import { Money } from "@/design/money";
 import { DotStrip } from "@/design/plots/dot-strip";
 import { Columns, Page, Section, SheetHead } from "@/design/sheet";
 import { DynoSentence } from "@/features/owner/dyno-sentence";
+import { HeldSection } from "@/features/owner/held-section";
 import { kindPaths } from "@/features/owner/kind-words";
+import { LostSection } from "@/features/owner/lost-section";
 import { MarginWaterfall } from "@/features/owner/margin-waterfall";
 import { PackageTable } from "@/features/owner/package-table";
 import { PeriodChooser } from "@/features/owner/period-chooser";
@@ -80,6 +82,10 @@ export default async function OwnerPage({ searchParams }: OwnerPageProps) {
           </p>
         )}
       </Section>
+      <Columns>
+        <HeldSection margins={margins} />
+        <LostSection margins={margins} period={periodWords[period]} />
+      </Columns>
     </Page>
   );
 }

@@ -23,6 +23,15 @@ describe.each(catalogue.models)("$id", ({ id, facts, kerbMassKg, standardTyre })
     );
   });
 
+  test("the rear axle and the combination leave what the rules say; brakes, radiator and grade have a base", () => {
+    const rear = masses.rearRatingKg - masses.kerbRearKg - (people - peopleInFront);
+    expect(rear).toBeCloseTo(facts.rearAxleSpareKg ?? 0, 9);
+    expect(masses.gcmKg - kerbMassKg - people).toBe(facts.combinationSpareKg);
+    for (const fact of ["brakeSpareKg", "coolingSpareKw", "towOnGradeKg"]) {
+      expect(facts[fact], fact).toBeGreaterThan(0);
+    }
+  });
+
   test("plates and tyres do not contradict one another", () => {
     const { loadKg, speedKmh } = tyre(standardTyre);
     expect(masses.frontRatingKg + masses.rearRatingKg).toBeGreaterThanOrEqual(masses.gvmKg);

@@ -84,11 +84,13 @@ const optionsOf: Readonly<Record<string, readonly string[]>> = {
     "underbody-plates",
     "paint-film",
     "boot-lip-gt44",
+    "ute-canopy",
+    "tray-drawers",
   ],
   axle: ["limited-slip-gt44", "rear-locker", "axle-seals", "axle-oil"],
   cooling: ["radiator-57", "radiator-30td", "oil-cooler-gt44", "coolant-fill", "radiator-hoses"],
   intake: ["raised-intake", "dry-panel-filter", "oil-separator", "intake-gaskets"],
-  duty: ["camp-loads", "track-days"],
+  duty: ["camp-loads", "track-days", "carries-250", "carries-80"],
 };
 
 export const optionComponents: Readonly<Record<string, string>> = Object.fromEntries(

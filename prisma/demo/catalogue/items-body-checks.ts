@@ -44,6 +44,22 @@ const body: readonly CatalogueItem[] = [
     fits: [...towing, "bramlet-trail-20"],
     operations: ["fit-underbody-plates"],
   }),
+  item("appearance", "kit", "ute-canopy", "OS-CAN", "Ostrel", "Canopy for the tray, painted", {
+    cost: 2_450,
+    sell: 3_180,
+    leadDays: 21,
+    massKg: 92,
+    fits: ["vale-30td"],
+    operations: ["fit-canopy"],
+  }),
+  item("appearance", "kit", "tray-drawers", "OS-DRW", "Ostrel", "Drawers with a sliding floor", {
+    cost: 1_180,
+    sell: 1_690,
+    leadDays: 10,
+    massKg: 68,
+    fits: ["vale-30td"],
+    operations: ["fit-drawers"],
+  }),
   item("appearance", "bought-in", "paint-film", "SD-PPF", "workshop", "Paint protection film, front", {
     cost: 980,
     sell: 1_120,

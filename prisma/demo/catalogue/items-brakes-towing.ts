@@ -135,6 +135,18 @@ const duties: readonly CatalogueItem[] = [
       fits: [...towing, "orrismere-gt44"],
     },
   ),
+  item("towing", "duty", "carries-250", "SD-L250", "workshop", "Carries 250 kg in the tray", {
+    cost: 0,
+    sell: 0,
+    massKg: 250,
+    fits: ["vale-30td"],
+  }),
+  item("towing", "duty", "carries-80", "SD-L80", "workshop", "Carries 80 kg of luggage", {
+    cost: 0,
+    sell: 0,
+    massKg: 80,
+    fits: ["orrismere-gt44", "bramlet-trail-20"],
+  }),
 ];
 
 const bar = (

@@ -83,6 +83,30 @@ export const towingBodyOperations: readonly Operation[] = [
     ],
   }),
   onHoist({
+    id: "fit-canopy",
+    name: "Fit canopy",
+    ownHours: 3.4,
+    access: [],
+    place: "floor",
+    skill: "electrical",
+    steps: [
+      torque("clamps", "Clamps, all round, in turn.", 22, 2),
+      tick("lamp", "Brake lamp and central locking work; no exhaust drawn in at idle."),
+      fitted,
+    ],
+  }),
+  onHoist({
+    id: "fit-drawers",
+    name: "Fit drawers",
+    ownHours: 2.6,
+    access: [],
+    place: "floor",
+    steps: [
+      tick("bolted", "Bolted to the tray's own points, not to its skin; latches hold on a slope."),
+      fitted,
+    ],
+  }),
+  onHoist({
     id: "fit-paint-film",
     name: "Paint protection film, fitted outside",
     ownHours: 0.3,

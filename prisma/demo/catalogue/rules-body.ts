@@ -63,6 +63,24 @@ const body: readonly CatalogueRule[] = [
   ),
 ];
 
+const tray: readonly CatalogueRule[] = [
+  needs(
+    "weighed-with-canopy",
+    vale,
+    hasAll("ute-canopy", "tray-drawers"),
+    has("weighbridge"),
+    "Canopy and drawers are 160 kg behind the cab before anything is packed: weighed, so that the owner knows what is left.",
+  ),
+  needs(
+    "level-with-tray-load",
+    vale,
+    all(has("carries-250"), hasAny("tow-2000", "tow-3000")),
+    hasAny("air-springs-rear", "gvm-kit-30td"),
+    "With 250 kg in the tray and a trailer the rear sags, the lamps dazzle and the front steers lightly.",
+    { safety: true },
+  ),
+];
+
 const electrics: readonly CatalogueRule[] = [
   needs(
     "second-battery-for-camp",
@@ -119,4 +137,4 @@ const visits: readonly CatalogueRule[] = [
   ),
 ];
 
-export const bodyRules: readonly CatalogueRule[] = [...body, ...electrics, ...visits];
+export const bodyRules: readonly CatalogueRule[] = [...body, ...tray, ...electrics, ...visits];

@@ -122,9 +122,13 @@ export const capacityRules: readonly CatalogueRule[] = [
       "blower-19-88": 55,
       "blower-19-80": 60,
       "blower-19-gt44": 62,
+      "tow-3500": 7,
+      "tow-3000": 5,
+      "tow-2000": 3,
       ...pulleyDemand("charge-temperature"),
     },
-    because: "Past its stop line the charge takes the spark away and then knocks.",
+    because:
+      "Past its stop line the charge takes the spark away and then knocks; a trailer holds the engine at full load until the cooler is warm through.",
   }),
   capacity({
     id: "belt-drive",

@@ -113,11 +113,4 @@ export const chassisRules: readonly CatalogueRule[] = [
     "The speedometer reads low with a larger diameter.",
     { safety: true, source: source.speedometer },
   ),
-  excludes(
-    "no-boost-small-4wd",
-    ["bramlet-trail-20"],
-    null,
-    hasAny("blower-24-92", "blower-19-88", "blower-19-80", "blower-19-gt44"),
-    "The 2.0 has neither the pistons nor the gearbox for boost.",
-  ),
 ];

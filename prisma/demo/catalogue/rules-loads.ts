@@ -12,7 +12,7 @@ import type { Amount, CapacityRule, CatalogueRule, ModelId } from "./types";
  * what brakes and radiator are asked is common practice, no source.
  */
 const heavyItems = allItems.filter(({ massKg }) => massKg > 0);
-const parts = heavyItems.filter(({ kind }) => kind !== "duty");
+const parts = heavyItems.filter(({ id }) => trailerKgOf(id) === null);
 
 /** What comes off for a part, and what of it the axles carry: facts of the model. */
 const frontFact: Readonly<Record<string, string>> = { tyreSetKg: "tyreSetFrontKg", liftKg: "liftFrontKg" };
@@ -47,9 +47,9 @@ function rearAxleKg(model: ModelId): Readonly<Record<string, Amount>> {
   const { ballBehindRearAxleMm, wheelbaseMm } = modelChassis[model].masses;
   const lever = 1 + ballBehindRearAxleMm / wheelbaseMm;
   return amounts(
-    heavyItems.map(({ id, kind, massKg }) => [
+    heavyItems.map(({ id, massKg }) => [
       id,
-      Math.round(massKg * (kind === "duty" ? lever : 1 - frontAxleShareOf(id))),
+      Math.round(massKg * (trailerKgOf(id) === null ? 1 - frontAxleShareOf(id) : lever)),
     ]),
     (replaced) => rearFact[replaced],
   );

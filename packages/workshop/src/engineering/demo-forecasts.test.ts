@@ -48,11 +48,14 @@ describe("every demo model", () => {
 });
 
 describe("the promise of a package", () => {
-  test.each(["long-grade-24", "long-haul-19"])("%s overlaps the band of its forecast", (id) => {
-    const promise = catalogue.packages.find((each) => each.id === id)?.promise;
-    const { power } = forecasted("ridgewold-57", packaged(id));
-    expect(power.low).toBeLessThan(promise?.highKw ?? 0);
-    expect(power.high).toBeGreaterThan(promise?.lowKw ?? Number.POSITIVE_INFINITY);
+  const promised = catalogue.packages.flatMap(({ id, models, promise }) =>
+    promise ? models.map((model) => [id, model, promise] as const) : [],
+  );
+
+  test.each(promised)("%s on %s overlaps the band of its forecast", (id, model, promise) => {
+    const { power } = forecasted(model, packaged(id));
+    expect(power.low).toBeLessThan(promise.highKw);
+    expect(power.high).toBeGreaterThan(promise.lowKw);
   });
 });
 

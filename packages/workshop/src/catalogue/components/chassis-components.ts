@@ -78,7 +78,7 @@ export const chassisComponents: readonly Component[] = [
   component("tow-equipment", "Tow equipment", [axleShare]),
   component("brake-controller", "Trailer brake controller", [axleShare]),
   component("appearance", "Appearance or protection", [axleShare]),
-  component("duty", "What it is used for"),
+  component("duty", "What it is used for", [axleShare]),
   component("operation", "Work of the workshop"),
   component("fee", "Fee or consumable"),
 ];

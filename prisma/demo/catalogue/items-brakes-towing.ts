@@ -113,7 +113,7 @@ const duties: readonly CatalogueItem[] = [
     cost: 0,
     sell: 0,
     massKg: 350,
-    fits: towing,
+    fits: ["ridgewold-57", "vale-30td"],
   }),
   item("towing", "duty", "tow-1000", "SD-T10", "workshop", "Tows up to 1,000 kg, 50 kg on the ball", {
     cost: 0,
@@ -145,7 +145,7 @@ const duties: readonly CatalogueItem[] = [
     cost: 0,
     sell: 0,
     massKg: 80,
-    fits: ["orrismere-gt44", "bramlet-trail-20"],
+    fits: ["orrismere-gt44"],
   }),
 ];
 

@@ -97,9 +97,9 @@ const brakes: readonly CatalogueRule[] = [
   needs(
     "fluid-before-heavy-trailer",
     towing,
-    all(has("tow-3500"), atLeast("odometerKm", 40_001)),
+    all(has("tow-3500"), atLeast("odometerKm", 80_001)),
     has("brake-fluid"),
-    "Brake fluid takes up water by the year: past 40,000 km it boils at a temperature that a long grade reaches.",
+    "Brake fluid takes up water by the year: past 80,000 km it boils at a temperature that a long grade reaches.",
     { safety: true },
   ),
 ];

@@ -102,13 +102,6 @@ const gearbox: readonly CatalogueRule[] = [
     "Lining from the old clutches stays in the old cooler and comes back into the new gearbox.",
   ),
   needs(
-    "clutch-packs-past-200000",
-    ridgewolds,
-    all(has("blower-24-92"), atLeast("odometerKm", 200_001)),
-    has("gearbox-clutch-packs"),
-    "Past 200,000 km the gearbox's clutches have little lining left for 700 N·m.",
-  ),
-  needs(
     "fan-on-cooler",
     towing,
     has("gearbox-cooler-fan"),
@@ -118,9 +111,9 @@ const gearbox: readonly CatalogueRule[] = [
   needs(
     "gearbox-oil-before-towing",
     towing,
-    all(hasAny("tow-3000", "tow-3500"), atLeast("odometerKm", 100_001)),
+    all(hasAny("tow-3000", "tow-3500"), atLeast("odometerKm", 80_001)),
     has("gearbox-oil-service"),
-    "Past 100,000 km the gearbox oil has lost what protects it from heat, and a heavy trailer brings the heat.",
+    "Past 80,000 km the gearbox oil has lost what protects it from heat, and a heavy trailer brings the heat.",
   ),
 ];
 

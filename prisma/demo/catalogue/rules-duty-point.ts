@@ -186,9 +186,9 @@ const boost: readonly CatalogueRule[] = [
     "Past 120,000 km more gas passes the rings; oil mist in the charge lowers its octane and brings knock.",
   ),
   needs(
-    "coolant-past-100000",
+    "coolant-past-120000",
     boosted,
-    all(anyBlower, atLeast("odometerKm", 100_001)),
+    all(anyBlower, atLeast("odometerKm", 120_001)),
     has("coolant-fill"),
     "Old coolant has lost its inhibitor, and the blower adds heat: it is changed while the circuit is open.",
   ),

@@ -88,9 +88,9 @@ const fuel: readonly CatalogueRule[] = [
     { safety: true },
   ),
   needs(
-    "prefilter-past-150000",
+    "prefilter-past-120000",
     vale,
-    all(has("diesel-injectors"), atLeast("odometerKm", 150_001)),
+    all(has("diesel-injectors"), atLeast("odometerKm", 120_001)),
     has("diesel-prefilter"),
     "Injectors that wore out on dirty fuel will do so again: the pre-filter and its water alarm protect the new set.",
   ),
@@ -135,7 +135,7 @@ const cooling: readonly CatalogueRule[] = [
   needs(
     "cooling-test-before-power-runs",
     everyModel,
-    all(has("dyno-power-runs"), atLeast("odometerKm", 150_001)),
+    all(has("dyno-power-runs"), atLeast("odometerKm", 120_001)),
     has("cooling-test"),
     "A full-load run is the hardest minute of an old cooling system's year.",
   ),
@@ -175,9 +175,9 @@ const intake: readonly CatalogueRule[] = [
   needs(
     "plugs-before-power-runs",
     ["bramlet-trail-20"],
-    all(has("dyno-power-runs"), atLeast("odometerKm", 60_001)),
+    all(has("dyno-power-runs"), atLeast("odometerKm", 80_001)),
     has("plugs-four"),
-    "Plugs past 60,000 km misfire at full load, and the runs would measure the plugs.",
+    "Plugs past 80,000 km misfire at full load, and the runs would measure the plugs.",
   ),
   excludes(
     "rewrite-with-new-calibration",

@@ -1,6 +1,6 @@
 import { allItems } from "./all-items";
 import { pulleyDemand, pulleyRelief } from "./duty-points";
-import { everyModel } from "./item";
+import { everyModel, ridgewolds, towing } from "./item";
 import { frontAxleShareOf, replacedBy, trailerKgOf } from "./item-chassis";
 import { modelChassis } from "./model-chassis";
 import { capacity } from "./rule";
@@ -58,6 +58,7 @@ function rearAxleKg(model: ModelId): Readonly<Record<string, Amount>> {
 /** Parts, and the whole trailer, its ball load in it. */
 const combinationKg = amounts(heavyItems.map(({ id, massKg }) => [id, trailerKgOf(id) ?? massKg]));
 
+/* Of ute and small 4WD the gross mass is reached before the rear axle's rating, wherever the load sits. */
 const rearAxle = (id: string, models: readonly [ModelId, ...ModelId[]]): CapacityRule =>
   capacity({
     id,
@@ -90,7 +91,7 @@ export const loadRules: readonly CatalogueRule[] = [
   }),
   capacity({
     id: "front-axle",
-    models: everyModel,
+    models: ridgewolds,
     quantity: "spare load on the front axle",
     unit: "kg",
     link: "front-axle",
@@ -102,12 +103,10 @@ export const loadRules: readonly CatalogueRule[] = [
     because: "The front axle would carry more than it may.",
   }),
   rearAxle("rear-axle-wagon", ["ridgewold-57", "ridgewold-57-lift"]),
-  rearAxle("rear-axle-ute", ["vale-30td"]),
   rearAxle("rear-axle-sedan", ["orrismere-gt44"]),
-  rearAxle("rear-axle-small-4wd", ["bramlet-trail-20"]),
   capacity({
     id: "combination",
-    models: everyModel,
+    models: towing,
     quantity: "trailer and parts within the combination mass, every seat taken",
     unit: "kg",
     link: "combination",
@@ -122,7 +121,7 @@ export const loadRules: readonly CatalogueRule[] = [
   }),
   capacity({
     id: "tow-on-grade",
-    models: everyModel,
+    models: towing,
     quantity: "trailer on a long grade at 43 °C",
     unit: "kg",
     link: "towing",
@@ -133,7 +132,6 @@ export const loadRules: readonly CatalogueRule[] = [
       "tow-3500": 3_500,
       "tow-3000": 3_000,
       "tow-2000": 2_000,
-      "tow-1000": 1_000,
       "tow-750": 750,
       "charge-cooler": 200,
     },
@@ -181,7 +179,7 @@ export const loadRules: readonly CatalogueRule[] = [
   }),
   capacity({
     id: "engine-cooling",
-    models: everyModel,
+    models: [...towing, "orrismere-gt44"],
     quantity: "heat to the radiator at 43 °C beyond the standard engine's",
     unit: "kW",
     link: "radiator",

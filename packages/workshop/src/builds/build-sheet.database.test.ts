@@ -112,7 +112,7 @@ describe("a choice that clashes", () => {
     const { systems, revision } = await sheet();
     const winch = systems.flatMap(({ choices }) => choices).find(({ code }) => code === "high-mount-winch");
     expect(winch?.obstacle?.because).toMatch(/cooler stack/);
-    expect(winch?.obstacle?.goes.map(({ code }) => code)).toEqual(["blower-24-92"]);
+    expect(winch?.obstacle?.goes.map(({ code }) => code)).toEqual(["blower-24-92", "charge-cooler"]);
     const refusal = await trial.refused("desk", changeItems, {
       buildId,
       revision,

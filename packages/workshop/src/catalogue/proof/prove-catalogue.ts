@@ -46,6 +46,9 @@ export const readForProof = query({
 /** Whoever waits sees the page meanwhile; what is not settled by then is said to be open. */
 const WITHIN_MS = 30_000;
 
+/** Decisions of one count. Beyond, it says "at least": to count a large catalogue out takes minutes. */
+const COUNT_STEPS = 10_000;
+
 /**
  * What the catalogue, or a draft of it, is proven to allow on every model of vehicle. The solver works in a thread
  * of its own and the rest gives way to others every few milliseconds; it ends when nobody waits any more.
@@ -69,7 +72,8 @@ export async function proveCatalogueVersion(
       const until = performance.now() + share;
       const isOver = (): boolean => cancelled.aborted || performance.now() > until;
       const search = clingoSearch(share, cancelled);
-      proven.push({ model, words, proof: await proveCatalogue(asked, vehicles, search, { isOver, pause }) });
+      const limits = { isOver, pause, countSteps: COUNT_STEPS };
+      proven.push({ model, words, proof: await proveCatalogue(asked, vehicles, search, limits) });
     }
   } catch (error) {
     if (error instanceof ImpossibleInputError)

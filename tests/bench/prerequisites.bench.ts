@@ -8,6 +8,7 @@ import {
   checkPrerequisites,
   completePrerequisites,
   type Model,
+  obstacles,
 } from "@buildproof/prerequisites";
 import { clingoSearch } from "@buildproof/prerequisites/solver";
 import {
@@ -33,12 +34,14 @@ const changed = (): readonly string[] => {
 
 export const checkBenchmark: Benchmark = {
   name: "check, 60 of 10,000 items",
+  limits: { ms: 5 },
   ours: { name: "checkPrerequisites", run: () => checkPrerequisites(catalogue.model, build) },
   baseline: { name: "every rule, plainly", run: () => brokenPlainly(catalogue.model, new Set(build)) },
 };
 
 export const recheckBenchmark: Benchmark = {
   name: "check, one item changed",
+  limits: { ms: 1 },
   ours: { name: "checkPrerequisites", run: () => checkPrerequisites(catalogue.model, changed()) },
   baseline: { name: "every rule, plainly", run: () => brokenPlainly(catalogue.model, new Set(changed())) },
 };
@@ -54,7 +57,9 @@ const next = (side: keyof typeof turns): CompletionQuestion => {
 
 export const completeBenchmark: Benchmark = {
   name: "complete, 60 items, 120 rules",
-  rounds: 250,
+  rounds: 500,
+  isSingle: true,
+  limits: { ms: 30, ratio: 1 },
   ours: { name: "completePrerequisites", run: async () => (await complete(next("ours"))).status },
   baseline: { name: "same solver, plainly", run: () => completePlainly(next("baseline")) },
 };
@@ -74,6 +79,7 @@ const desktop = {
 
 export const packagesBenchmark: Benchmark = {
   name: "complete, 1,502 packages",
+  limits: { waitMs: 300, ratio: 1 },
   ours: { name: "completePrerequisites", run: async () => (await complete(desktop)).total },
   baseline: { name: "same solver, plainly", run: () => completePlainly(desktop) },
 };
@@ -83,9 +89,32 @@ const large = madeQuestion(1, { items: 10_000, rules: 40_000, capacities: 20, gr
 export const largeBenchmark: Benchmark = {
   name: "complete, 10,000 items",
   rounds: 1,
+  limits: { waitMs: 5_000 },
   ours: { name: "answer with bound, 5 s", run: async () => (await complete(large, 5_000)).bound },
   baseline: { name: "every rule, plainly", run: () => brokenPlainly(large.model, new Set(large.chosen)) },
 };
+
+const sheet = madeQuestion(1, {
+  items: 300,
+  rules: 300,
+  capacities: 8,
+  groups: 40,
+  chosen: 30,
+  isPossible: true,
+});
+
+/** Each run reads the catalogue anew, as a page does. */
+export const obstaclesBenchmark: Benchmark = {
+  name: "why not, all of 300 items",
+  ours: { name: "obstacles", run: () => obstacles({ ...sheet, model: { ...sheet.model } }) },
+  baseline: { name: "check with each item", run: () => brokenWithEach(sheet) },
+  limits: { ms: 20 },
+};
+
+/** What the rules say of each item beside the choices, and nothing of what could still be added. */
+function brokenWithEach({ model, chosen = [] }: CompletionQuestion): number {
+  return model.items.filter(({ id }) => !checkPrerequisites(model, [...new Set([...chosen, id])]).ok).length;
+}
 
 export const solverStartBenchmark: Benchmark = {
   name: "solver's worker, start",

@@ -8,11 +8,13 @@ import {
   checkBenchmark,
   completeBenchmark,
   largeBenchmark,
+  obstaclesBenchmark,
   packagesBenchmark,
   recheckBenchmark,
   solverStartBenchmark,
 } from "./prerequisites.bench";
 import { quoteTotalsBenchmark } from "./quote-totals.bench";
+import { solverMemory } from "./solver-memory";
 
 const benchmarks: readonly Benchmark[] = [
   quoteTotalsBenchmark,
@@ -24,6 +26,7 @@ const benchmarks: readonly Benchmark[] = [
   completeBenchmark,
   packagesBenchmark,
   largeBenchmark,
+  obstaclesBenchmark,
   catalogueProofBenchmark,
   solverStartBenchmark,
 ];
@@ -57,6 +60,12 @@ export async function runBenchmarks(words: string): Promise<number> {
     const { peakMb } = importMemory();
     console.log(`\n${dynoLogBenchmark.name}: ${peakMb} MB at most, the process included; promised 200 MB.`);
   }
+  if (chosen.includes(solverStartBenchmark)) {
+    const { startMs, startedMb, largestMb } = solverMemory();
+    console.log(
+      `\nThe solver's worker answers ${startMs} ms after a cold start and takes ${startedMb} MB, ${largestMb} MB with 10,000 items.`,
+    );
+  }
   console.log(
     "\nMedian of the rounds, both sides in this process, turn and turn about. Compare ratios, not times.",
   );
@@ -76,11 +85,12 @@ function row(
 }
 
 /** The promise, and whether this run kept it; one of milliseconds is of the processor, which a busy machine shares. */
-function promised({ limits }: Benchmark, { oursProcessorMs, ratio }: Measurement): string {
-  const { ms, ratio: most } = limits ?? {};
+function promised({ limits }: Benchmark, { oursMs, oursProcessorMs, ratio }: Measurement): string {
+  const { ms, ratio: most, waitMs } = limits ?? {};
   const verdict = (isKept: boolean) => (isKept ? "kept" : "missed");
   const time = ms && `≤ ${ms} ms of processor: ${figure(oursProcessorMs)}, ${verdict(oursProcessorMs <= ms)}`;
-  return [time, most && `≤ ${most} ×: ${verdict(ratio <= most)}`].filter(Boolean).join("; ");
+  const wait = waitMs && `answer within ${waitMs} ms: ${verdict(oursMs <= waitMs)}`;
+  return [time, wait, most && `≤ ${most} ×: ${verdict(ratio <= most)}`].filter(Boolean).join("; ");
 }
 
 function figure(value: number): string {

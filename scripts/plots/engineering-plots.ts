@@ -9,6 +9,7 @@ import { boltTorquePlot, gearingPlot } from "./chassis-plots";
 import { headroomPlot, labourPlot, modelYearPlot, powerUnitsPlot, taxRoundingPlot } from "./desk-plots";
 import { correctionPlot, smoothingPlot } from "./dyno-plots";
 import { type LinePlot, linePlot } from "./line-plot";
+import { planningPlot } from "./planning-plots";
 import { accelerationPlot, speedometerPlot } from "./road-plots";
 
 /** The invented demo wagon with the larger blower, as the pages' own examples have it. */
@@ -34,6 +35,7 @@ export function engineeringPlots(): ReadonlyMap<string, string> {
     ["labour.svg", linePlot(labourPlot())],
     ["tax-rounding.svg", linePlot(taxRoundingPlot())],
     ["headroom.svg", linePlot(headroomPlot())],
+    ["planning.svg", linePlot(planningPlot())],
   ]);
 }
 

@@ -15,7 +15,7 @@ export function lowerBound(problem: Problem): number {
 }
 
 function boundOf(problem: Problem, resource: number, { head, tail }: HeadsAndTails): number {
-  const { size, uses, duration, capacity, hours } = problem;
+  const { size, uses, duration, capacity, hours, clusters } = problem;
   const units = capacity[resource] ?? 0;
   const loads: Load[] = [];
   const alone: Load[] = [];
@@ -29,7 +29,20 @@ function boundOf(problem: Problem, resource: number, { head, tail }: HeadsAndTai
     if (2 * used > units) alone.push({ ...times, work: length });
   }
   const open = hours[resource] ?? null;
-  return Math.max(resourceBound(loads, units, open), units > 1 ? resourceBound(alone, 1, open) : 0);
+  // Holds run overnight, so they need time of the clock.
+  const held = clusters.flatMap(({ holds }) => holds.filter((hold) => hold.resource === resource));
+  const kept = held.map(
+    ({ from, to, units: count, leastLength }): Load => ({
+      head: head[from] ?? 0,
+      tail: tail[to] ?? 0,
+      work: count * leastLength,
+    }),
+  );
+  return Math.max(
+    resourceBound(loads, units, open),
+    resourceBound(kept, units, null),
+    units > 1 ? resourceBound(alone, 1, open) : 0,
+  );
 }
 
 /** Every task may be on time but for its own critical path. */

@@ -99,10 +99,10 @@ module.exports = {
       name: "no-deep-imports",
       severity: "error",
       comment:
-        "A package's index is its promise; database has two more, for set-up and for tests, prerequisites one for its solver.",
+        "A package's index is its promise; database has two more, for set-up and for tests, prerequisites one for its solver, planning one for its thread.",
       from: { path: "^(apps|packages)/([^/]+)/" },
       to: {
-        path: "^packages/([^/]+)/src/(?!(setup/|testing/|solver/)?index[.]ts$)",
+        path: "^packages/([^/]+)/src/(?!(setup/|testing/|solver/|worker/)?index[.]ts$)",
         pathNot: "^packages/$2/",
       },
     },

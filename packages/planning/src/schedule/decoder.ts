@@ -4,6 +4,14 @@ import type { Board } from "./board";
 import { placeCluster } from "./place-cluster";
 import { Profile } from "./profile";
 
+/** Units that something outside the question has for a time. */
+export type Occupied = {
+  readonly resource: number;
+  readonly from: number;
+  readonly to: number;
+  readonly units: number;
+};
+
 /**
  * Serial schedule generation (Kelley 1963): tasks are taken in the order of a list and each is put at its earliest place,
  * so that whatever the list, nothing is double-booked. Indices come from the problem's own arrays, hence the `as number`
@@ -17,20 +25,27 @@ export class Decoder implements Board {
   /** Earliest start besides precedence: releases, or what a justification pass sets. */
   floor: Float64Array;
   readonly #isPlaced: Uint8Array;
+  readonly #hasSettled: boolean;
+  readonly #laid = new Set<Cluster>();
   readonly position: Float64Array;
   readonly #place: Place = { start: 0, end: 0 };
   /** Tasks that found no place or end later than a settled successor allows; 0 in a schedule that holds. */
   misfits = 0;
 
-  constructor(readonly problem: Problem) {
+  constructor(
+    readonly problem: Problem,
+    occupied: readonly Occupied[] = [],
+  ) {
     const { size, capacity, release, fixed } = problem;
     this.start = new Float64Array(size);
     this.end = new Float64Array(size);
     this.floor = release;
     this.#isPlaced = new Uint8Array(size);
     this.position = new Float64Array(size);
+    this.#hasSettled = fixed.some((start) => !Number.isNaN(start));
     this.profiles = capacity.map((units) => new Profile(units));
     this.#settled = capacity.map((units) => new Profile(units));
+    for (const { resource, from, to, units } of occupied) this.#settled[resource]?.take(from, to, units);
     for (let task = 0; task < size; task += 1) {
       if (Number.isNaN(fixed[task] as number)) continue;
       this.start[task] = fixed[task] as number;
@@ -39,32 +54,47 @@ export class Decoder implements Board {
     }
   }
 
-  /** Makes the schedule of a list. Tasks that stand before a predecessor wait for it. */
+  /**
+   * Makes the schedule of a list. Tasks that stand before a predecessor wait for it. What is settled comes first: holds
+   * that it began, and what has to be done before it; where one leaves the other no room, the other goes first.
+   */
   decode(list: ArrayLike<number>): void {
-    const { size, fixed, latestEnd, clusters } = this.problem;
+    this.#attempt(list, true);
+    if (this.misfits > 0 && this.#hasSettled) this.#attempt(list, false);
+  }
+
+  #attempt(list: ArrayLike<number>, isHoldFirst: boolean): void {
+    const { size, fixed } = this.problem;
     for (const [at, profile] of this.profiles.entries()) profile.copy(this.#settled[at] ?? profile);
     this.misfits = 0;
+    this.#laid.clear();
     for (let task = 0; task < size; task += 1) {
       this.#isPlaced[task] = Number.isNaN(fixed[task] as number) ? 0 : 1;
     }
-    for (let at = 0; at < size; at += 1) this.position[list[at] as number] = at;
+    for (let at = 0; at < list.length; at += 1) this.position[list[at] as number] = at;
     if (this.#hasSettled) {
-      for (const cluster of clusters) {
-        if (cluster.tasks.some((task) => !Number.isNaN(fixed[task] as number))) this.#placeCluster(cluster);
-      }
-      // What something settled waits for goes first; the rest makes room for it.
-      for (let at = 0; at < size; at += 1) {
-        const task = list[at] as number;
-        if (latestEnd[task] !== Number.POSITIVE_INFINITY) this.place(task);
-      }
+      if (isHoldFirst) this.#placeBegunHolds();
+      this.#placePressed(list);
+      if (!isHoldFirst) this.#placeBegunHolds();
     }
-    for (let at = 0; at < size; at += 1) {
+    for (let at = 0; at < list.length; at += 1) {
       if (this.#isPlaced[list[at] as number] === 0) this.place(list[at] as number);
     }
   }
 
-  get #hasSettled(): boolean {
-    return this.problem.fixed.some((start) => !Number.isNaN(start));
+  #placeBegunHolds(): void {
+    const { clusters, fixed } = this.problem;
+    for (const cluster of clusters) {
+      if (cluster.tasks.some((task) => !Number.isNaN(fixed[task] as number))) this.#placeCluster(cluster);
+    }
+  }
+
+  /** What something settled waits for. */
+  #placePressed(list: ArrayLike<number>): void {
+    for (let at = 0; at < list.length; at += 1) {
+      const task = list[at] as number;
+      if (this.problem.latestEnd[task] !== Number.POSITIVE_INFINITY) this.place(task);
+    }
   }
 
   place(task: number): void {
@@ -87,10 +117,10 @@ export class Decoder implements Board {
   }
 
   #placeCluster(cluster: Cluster): void {
-    if (cluster.tasks.some((task) => this.#isPlaced[task] === 0) || this.#hasSettled) {
-      if (!placeCluster(this, cluster)) this.misfits += 1;
-      for (const task of cluster.tasks) this.#isPlaced[task] = 1;
-    }
+    if (this.#laid.has(cluster)) return;
+    this.#laid.add(cluster);
+    if (!placeCluster(this, cluster)) this.misfits += 1;
+    for (const task of cluster.tasks) this.#isPlaced[task] = 1;
   }
 
   isSettled(task: number): boolean {
@@ -132,6 +162,11 @@ export class Decoder implements Board {
       checked += 1;
       at = at + 1 === last ? first : at + 1;
     }
+  }
+
+  /** The earliest instant from which others leave so many units of a resource alone for so long. */
+  freeFrom(resource: number, from: number, length: number, units: number): number {
+    return this.#settled[resource]?.earliest(from, length, units) ?? from;
   }
 
   /** When a task ends that begins then; infinite when its hours do not let it begin there. */

@@ -2,6 +2,9 @@ import type { Cluster, PreparedHold } from "../model/problem";
 import type { Board } from "./board";
 import type { Profile } from "./profile";
 
+/** Far more than there are gaps to try; tasks of one hold that stand in its way themselves would be moved for ever. */
+const MOST_TRIES = 1_000;
+
 type Taken = {
   readonly profile: Profile;
   readonly from: number;
@@ -21,7 +24,7 @@ export function placeCluster(board: Board, cluster: Cluster): boolean {
   const free = cluster.tasks.filter((task) => !board.isSettled(task));
   const sequence = [...free].sort((a, b) => (board.position[a] ?? 0) - (board.position[b] ?? 0));
   const floors = new Map<PreparedHold, number>();
-  for (;;) {
+  for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     const { misfits } = board;
     for (const task of free) if (board.isPlaced(task)) board.remove(task);
     for (const task of sequence) placeMember(board, task, members, cluster, floors);
@@ -31,6 +34,7 @@ export function placeCluster(board: Board, cluster: Cluster): boolean {
     if (board.isSettled(clash.hold.from) || clash.until === Number.POSITIVE_INFINITY) return false;
     floors.set(clash.hold, clash.until);
   }
+  return false;
 }
 
 function placeMember(

@@ -52,7 +52,7 @@ export class Profile {
     const first = this.#cut(start, this.#at(start));
     let last = first;
     while (last < this.#size && (this.#times[last] as number) < end) last += 1;
-    last = this.#cut(end, last - 1);
+    if (last === this.#size || this.#times[last] !== end) last = this.#cut(end, last - 1);
     for (let at = first; at < last; at += 1) this.#free[at] = (this.#free[at] as number) - units;
   }
 

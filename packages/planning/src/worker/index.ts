@@ -1,0 +1,1 @@
+export { type AsideOptions, planAside } from "./plan-aside";

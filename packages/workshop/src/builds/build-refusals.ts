@@ -20,6 +20,9 @@ export const refuseBuild = refusals({
     `${d.package} does not offer ${d.item} for this vehicle. Choose among what it offers, and add the rest on the build sheet.`,
   "wanted-by-past": (d: { today: string }) =>
     `The date it is wanted by has passed. Choose a day after ${d.today}, or leave it empty.`,
+  "goal-empty": () => "Say at least one thing that is wanted: power, a trailer, a date or a price.",
+  "goal-tow-too-heavy": (d: { model: string }) =>
+    `The catalogue has no towing duty as heavy as that for the ${d.model}. Enter a lighter trailer, or ask the owner to add one.`,
   "item-unknown": (d: { code: string }) =>
     `There is no item ${d.code} in the catalogue. Choose one from the list.`,
   "item-does-not-fit": (d: { item: string; model: string }) =>

@@ -3,7 +3,7 @@ import { type CapacityUse, capacityUse } from "@buildproof/prerequisites";
 import { readSite, type Site } from "../core/site";
 import { addDays, dateInZone, isoDateOf } from "../core/site-date";
 import type { BuildForecast } from "../engineering/build-forecast";
-import { askedTorqueNm, type ForecastVehicle, forecastOfItems } from "../engineering/forecast-of-items";
+import { type ForecastVehicle, forecastOfItems } from "../engineering/forecast-of-items";
 import { measuredBaseline } from "../engineering/measured-baseline";
 import { givenFigures, storedAssumptions } from "../engineering/stored-assumptions";
 import type { Catalogue, CataloguePackage } from "./catalogue-rows";
@@ -95,22 +95,12 @@ export async function readCheckedBuild(
 ): Promise<ReadBuild | null> {
   const row = await readBuild(tx, buildId);
   if (!row) return null;
-  const site = await readSite(tx);
-  const catalogue = given ?? (await readCatalogue(tx));
-  const today = dateInZone(now, site.timeZone);
+  const ground = await readGround(tx, row, now, given);
+  const { site, today, catalogue, inspection, forecastVehicle } = ground;
   const chosen = row.items.map(({ item, quantity }) => ({ code: item.code, quantity }));
-  const inspection = await readInspection(tx, row.vehicle, site.timeZone, today);
-  const forecastVehicle = await readForecastVehicle(tx, row, site);
   const forecast = forecastOfItems(forecastVehicle, catalogue.items, new Set(chosen.map(({ code }) => code)));
-  const modelFacts = storedFacts.parse(row.vehicle.vehicleModel.facts);
-  const facts = factsOf({ ...row.vehicle, modelFacts }, site, {
-    inspectionStands: inspection?.stands ?? false,
-    crankTorqueNm: askedTorqueNm(forecast),
-  });
-  const checked = checkBuild(catalogue, site, chosen, {
-    modelCode: row.vehicle.vehicleModel.code,
-    factsWith: factsWith(facts, catalogue, forecastVehicle),
-  });
+  const modelCode = row.vehicle.vehicleModel.code;
+  const checked = checkBuild(catalogue, site, chosen, { modelCode, factsWith: ground.factsWith });
   return {
     ...sheetHead(row),
     site,
@@ -124,9 +114,37 @@ export async function readCheckedBuild(
   };
 }
 
+/** What every choice on a vehicle is judged by: the catalogue, the place, the inspection, the forecast's ground. */
+export async function readGround(
+  tx: Transaction,
+  { vehicle, assumptions }: Pick<BuildRow, "vehicle" | "assumptions">,
+  now: Date,
+  given?: Catalogue,
+) {
+  const site = await readSite(tx);
+  const catalogue = given ?? (await readCatalogue(tx));
+  const today = dateInZone(now, site.timeZone);
+  const inspection = await readInspection(tx, vehicle, site.timeZone, today);
+  const forecastVehicle = await readForecastVehicle(tx, { vehicle, assumptions }, site);
+  const modelFacts = storedFacts.parse(vehicle.vehicleModel.facts);
+  // The torque is that of whatever is asked about.
+  const build = { inspectionStands: inspection?.stands ?? false, crankTorqueNm: 0 };
+  const facts = factsOf({ ...vehicle, modelFacts }, site, build);
+  return {
+    site,
+    catalogue,
+    today,
+    inspection,
+    forecastVehicle,
+    factsWith: factsWith(facts, catalogue, forecastVehicle),
+  };
+}
+
+type BuildRow = NonNullable<Awaited<ReturnType<typeof readBuild>>>;
+
 async function readForecastVehicle(
   tx: Transaction,
-  { vehicle, assumptions }: NonNullable<Awaited<ReturnType<typeof readBuild>>>,
+  { vehicle, assumptions }: Pick<BuildRow, "vehicle" | "assumptions">,
   { timeZone, designAmbientC, altitudeM }: Site,
 ): Promise<ForecastVehicle> {
   const { fuelKind, fuelOctane, vehicleModel } = vehicle;

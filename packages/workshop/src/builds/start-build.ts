@@ -6,9 +6,12 @@ import { ok } from "../core/result";
 import { readSite } from "../core/site";
 import { dateInZone, storedDate } from "../core/site-date";
 import { command } from "../core/use-case";
-import { goal, picked, wantedBy } from "./build-fields";
+import { goal, itemCode, picked, wantedBy } from "./build-fields";
 import { refuseBuild } from "./build-refusals";
+import { fuelDuty } from "./fuel-duty";
+import { itemByCode } from "./ledger";
 import { packageSelection } from "./package-selection";
+import { notFitting } from "./prerequisite-model";
 import { readCatalogue } from "./read-catalogue";
 import { setItems } from "./set-items";
 
@@ -22,6 +25,8 @@ export const startBuild = command({
     wantedBy,
     packageCode: z.string().max(80).nullable(),
     picked,
+    /** Chosen from the start beside the package: what a way to a goal or a past build consists of. */
+    items: z.array(itemCode).max(200).default([]),
   }),
   async run({ tx, workshopId, now, audit }, input) {
     const vehicle = await tx.vehicle.findUnique({
@@ -38,6 +43,13 @@ export const startBuild = command({
     const { code: modelCode, name: modelName } = vehicle.vehicleModel;
     const selection = packageSelection(catalogue, input.packageCode, { modelCode, modelName }, input.picked);
     if (!selection.ok) return selection;
+
+    const unknown = input.items.find((code) => !catalogue.items.some((item) => item.code === code));
+    if (unknown !== undefined) return refuseBuild("item-unknown", { code: unknown });
+    const barred = new Set(notFitting(catalogue, modelCode));
+    const stray = input.items.find((code) => barred.has(code));
+    if (stray !== undefined)
+      return refuseBuild("item-does-not-fit", { item: itemByCode(catalogue, stray).name, model: modelName });
 
     const id = newId();
     const number = await nextNumber(tx, workshopId, "build");
@@ -58,9 +70,9 @@ export const startBuild = command({
         updatedAt: now,
       },
     });
-    // A blend asks more of the fuel system, and so it stands on the sheet from the start.
-    const duty = catalogue.items.find(({ code }) => code === `runs-on-${vehicle.fuelKind}`);
-    const codes = [...selection.value, ...(duty?.fits.includes(modelCode) ? [duty.code] : [])];
+    const codes = [
+      ...new Set([...selection.value, ...input.items, ...fuelDuty(catalogue, vehicle.fuelKind, modelCode)]),
+    ];
     await setItems(
       { tx, workshopId },
       id,

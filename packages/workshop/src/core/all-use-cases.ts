@@ -6,6 +6,7 @@ import { compareBuilds } from "../builds/compare-builds";
 import { copyBuild } from "../builds/copy-build";
 import { editGoal } from "../builds/edit-goal";
 import { readForAlternatives } from "../builds/find-alternatives";
+import { readForGoal } from "../builds/find-goal-ways";
 import { listBuilds } from "../builds/list-builds";
 import { listOfferedPackages } from "../builds/offered-packages";
 import { recordInspection } from "../builds/record-inspection";
@@ -190,6 +191,7 @@ export const allUseCases = [
   compareBuilds,
   copyBuild,
   readForAlternatives,
+  readForGoal,
   listBuilds,
   listOfferedPackages,
   recordInspection,

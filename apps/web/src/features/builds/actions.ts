@@ -14,7 +14,7 @@ import {
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { FormState } from "@/design/forms/form-state";
-import { isTicked, numberOf, orNull, textOf } from "@/server/form-entries";
+import { isTicked, numberOf, orNull, textOf, ticksOf } from "@/server/form-entries";
 import { requestContext } from "@/server/request-context";
 import { runForm } from "@/server/run-form";
 import { pickedOfForm } from "./picked-of-form";
@@ -70,6 +70,7 @@ export async function startBuildAction(_previous: FormState, form: FormData): Pr
       wantedBy: orNull(form, "wantedBy", textOf),
       packageCode: packageCode === "" || packageCode === "none" ? null : packageCode,
       picked: pickedOfForm(form),
+      items: [...ticksOf(form, "item")],
     },
     form,
   );

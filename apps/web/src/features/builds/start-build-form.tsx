@@ -1,4 +1,5 @@
 import type { OfferedPackage } from "@buildproof/workshop";
+import Link from "next/link";
 import { DateField } from "@/design/date-field";
 import { ActionForm } from "@/design/forms/action-form";
 import { SubmitButton } from "@/design/forms/submit-button";
@@ -16,7 +17,10 @@ interface StartBuildFormProps {
 /** Begins a build for a vehicle. */
 export function StartBuildForm({ vehicleId, packages, currency }: StartBuildFormProps) {
   return (
-    <Section title="Start a build">
+    <Section
+      title="Start a build"
+      aside={<Link href={`/builds/goal?vehicle=${vehicleId}`}>From a goal: power, trailer, date, price</Link>}
+    >
       <ActionForm action={startBuildAction} label="Start a build">
         <input type="hidden" name="vehicleId" value={vehicleId} />
         <TextField

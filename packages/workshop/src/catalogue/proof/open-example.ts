@@ -40,6 +40,7 @@ export const openExample = command({
       wantedBy: null,
       packageCode: null,
       picked: [],
+      items: [],
     });
     if (!started.ok) return started;
     const { id, number } = started.value;

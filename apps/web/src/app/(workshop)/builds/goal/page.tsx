@@ -13,11 +13,17 @@ import "@/features/builds/builds.css";
 export const metadata: Metadata = { title: "From a goal to a build" };
 
 interface GoalPageProps {
-  readonly searchParams: Promise<Record<string, string | undefined>>;
+  readonly searchParams: Promise<Record<string, string | readonly string[] | undefined>>;
 }
 
 export default async function GoalPage({ searchParams }: GoalPageProps) {
-  const typed = await searchParams;
+  // A field that stands twice in the address counts once.
+  const typed = Object.fromEntries(
+    Object.entries(await searchParams).map(([name, value]) => [
+      name,
+      typeof value === "string" ? value : value?.[0],
+    ]),
+  );
   const vehicleId = typed.vehicle ?? "";
   const loaded = await load(showVehicle, { vehicleId });
   if (!loaded.ok) return <Refused refusal={loaded.refusal} />;

@@ -3,10 +3,12 @@ import { checkAccessibility, expect, test } from "./fixtures";
 test("a manager sees what the catalogue allows and opens a build that exceeds a limit", async ({
   openAs,
 }) => {
+  // The whole proof is awaited, and beside it other tests and their searches run.
+  test.setTimeout(120_000);
   const manager = await openAs("manager");
   await manager.goto("/catalogue/proof");
   const proof = manager.getByRole("region", { name: "Proof of the catalogue" });
-  await expect(proof.getByRole("heading", { name: "Limits" })).toBeVisible({ timeout: 45_000 });
+  await expect(proof.getByRole("heading", { name: "Limits" })).toBeVisible({ timeout: 75_000 });
   await expect(proof.getByText(/^.*All of it is proven\.$/)).toBeVisible();
 
   const limits = proof.getByRole("table", { name: "Limits by vehicle" });

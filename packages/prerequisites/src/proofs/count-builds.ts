@@ -1,3 +1,4 @@
+import type { Rule } from "../model/model";
 import { assume } from "./assume";
 import type { BuildCount, PackageToProve } from "./catalogue-proof";
 import { type CountLimits, countSelections, type SelectionCount } from "./count-selections";
@@ -5,19 +6,20 @@ import { openConstraints } from "./open-constraints";
 import { openItems } from "./prove-packages";
 import type { Prover } from "./prover";
 
-/** How many builds a catalogue allows, with a package in them or with nothing asked for. */
+/** How many builds the rules of a catalogue allow, with a package in them or with nothing asked for. */
 export async function countBuilds(
   prover: Prover,
+  rules: readonly Rule[],
   sold: PackageToProve | null,
   isPossible: boolean,
   limits: CountLimits,
 ): Promise<BuildCount> {
   const real = prover.spread.model.items.length - prover.spread.steps.length;
-  const all = await counted(prover, sold, (variable) => variable <= real, limits);
+  const all = await counted(prover, rules, sold, (variable) => variable <= real, limits);
   const open = sold ? openItems(sold) : [];
   const shown = new Set(prover.literalsOf(open));
   const ways =
-    open.length > 0 ? await counted(prover, sold, (variable) => shown.has(variable), limits) : null;
+    open.length > 0 ? await counted(prover, rules, sold, (variable) => shown.has(variable), limits) : null;
   const known = isPossible ? 1n : 0n;
   return {
     package: sold?.id ?? null,
@@ -29,11 +31,12 @@ export async function countBuilds(
 
 async function counted(
   prover: Prover,
+  rules: readonly Rule[],
   sold: PackageToProve | null,
   isShown: (variable: number) => boolean,
   limits: CountLimits,
 ): Promise<SelectionCount> {
-  const { variables, clauses, sums } = prover.encodingOf({ groups: sold?.choices });
+  const { variables, clauses, sums } = prover.encodingOf({ rules, groups: sold?.choices });
   const open = openConstraints({
     variables: Array.from({ length: variables }, (_, at) => at + 1),
     clauses: clauses.map(({ literals }) => literals),

@@ -15,6 +15,7 @@ import { proveLimits } from "./prove-limits";
 import { provePackages } from "./prove-packages";
 import { proveRules } from "./prove-rules";
 import { Prover } from "./prover";
+import { rulesToCount } from "./rules-to-count";
 import { shortLookFirst } from "./short-look";
 import { spreadFacts } from "./spread-facts";
 
@@ -61,10 +62,11 @@ export async function proveCatalogue(
   const choices = await proveChoices(prover, buildable, choosable);
 
   const count = { steps: countSteps, isOver, pause };
-  const counts: BuildCount[] = [await countBuilds(prover, null, true, count)];
+  const counting = await rulesToCount(prover);
+  const counts: BuildCount[] = [await countBuilds(prover, counting, null, true, count)];
   for (const each of packages) {
     const isPossible = !isNever(sold, each.id) && !isOpen(sold, each.id);
-    counts.push(await countBuilds(prover, each, isPossible, count));
+    counts.push(await countBuilds(prover, counting, each, isPossible, count));
   }
   return { findings: [...sold, ...items, ...rules, ...choices], limits: limitProofs, counts };
 }

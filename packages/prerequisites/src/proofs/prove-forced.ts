@@ -28,6 +28,7 @@ export async function proveForced(
   const isForced = new Set(forced);
   const items = prover.spread.model.items.map(({ id }) => id).filter((id) => isForced.has(id));
   const findings: ProofFinding[] = items.length > 0 ? [{ kind: "forces", by, items }] : [];
+  await lookAtTheTop(prover, chosen);
   for (const fact of new Set(prover.spread.steps.map((step) => step.fact))) {
     const bound = await boundsOf(prover, by, chosen, fact);
     if (bound === "unsettled") return [...findings, unsettled];
@@ -37,6 +38,12 @@ export async function proveForced(
 }
 
 const IMPOSSIBLE = { status: "impossible" } as const;
+
+/** Where every fact may be at its highest at once, that one build answers for each of them. */
+async function lookAtTheTop(prover: Prover, chosen: Question): Promise<void> {
+  const highest = new Map(prover.spread.steps.map(({ fact, id }) => [fact, id]));
+  await prover.ask({ ...chosen, chosen: [...(chosen.chosen ?? []), ...highest.values()] });
+}
 
 /** The lowest and the highest that a fact may be with a choice, where the range asked about is wider. */
 async function boundsOf(

@@ -44,10 +44,10 @@ export const readForProof = query({
 });
 
 /** Whoever waits sees the page meanwhile; what is not settled by then is said to be open. */
-const WITHIN_MS = 30_000;
+const WITHIN_MS = 60_000;
 
 /** Decisions of one count. Beyond, it says "at least": to count a large catalogue out takes minutes. */
-const COUNT_STEPS = 10_000;
+const COUNT_STEPS = 5_000;
 
 /**
  * What the catalogue, or a draft of it, is proven to allow on every model of vehicle. The solver works in a thread

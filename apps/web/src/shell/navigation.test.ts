@@ -4,7 +4,7 @@ import { destinationsFor, homeFor, isWithin, splitForPhone } from "./navigation"
 describe("the way through the workshop", () => {
   test("a technician sees the floor first and no prices", () => {
     const titles = destinationsFor(["technician"]).map((place) => place.title);
-    expect(titles).toEqual(["Floor", "Jobs", "Dyno"]);
+    expect(titles).toEqual(["Floor", "Jobs", "Dyno", "Catalogue"]);
     expect(homeFor(["technician"])).toBe("/floor");
   });
 

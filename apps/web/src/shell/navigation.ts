@@ -19,6 +19,7 @@ const places: readonly Place[] = [
   { href: "/jobs", title: "Jobs", roles: ["desk", "manager", "technician", "owner"] },
   { href: "/plan", title: "Plan", roles: ["desk", "manager", "owner"] },
   { href: "/dyno", title: "Dyno", roles: ["manager", "technician", "owner"] },
+  { href: "/catalogue", title: "Catalogue", roles: ["desk", "manager", "technician", "owner"] },
   { href: "/owner", title: "Owner", roles: ["owner"] },
   { href: "/people", title: "People", roles: ["owner"] },
 ];

@@ -18,6 +18,8 @@ export type WordsFor = {
   readonly currency: CurrencyCode;
   /** What the workshop pays is for those who may see margins. */
   readonly showsCost: boolean;
+  /** Prices are not for the floor. */
+  readonly showsPrice: boolean;
 };
 
 /** A part of the catalogue as a list of what is said about it, in a fixed order; what is empty is left out. */
@@ -88,7 +90,10 @@ const wordsOf: Words = {
   ],
 };
 
-function itemWords(item: ContentOf<"item">, { names, currency, showsCost }: WordsFor): readonly Said[] {
+function itemWords(
+  item: ContentOf<"item">,
+  { names, currency, showsCost, showsPrice }: WordsFor,
+): readonly Said[] {
   const money = (minor: number) => formatMoney(minorUnits(minor), currency);
   const component = findComponent(item.component);
   const typed = component ? typedFigures(component, item.figures) : {};
@@ -98,7 +103,7 @@ function itemWords(item: ContentOf<"item">, { names, currency, showsCost }: Word
     say("System", system?.name ?? item.system),
     say("Kind", item.kind),
     say("What it is", component && component.code !== "" ? component.name : item.component),
-    say("Price without tax", money(item.priceMinor)),
+    ...(showsPrice ? [say("Price without tax", money(item.priceMinor))] : []),
     ...(showsCost ? [say("Cost", money(item.costMinor))] : []),
     say("Maker", item.maker),
     say("Supplier", item.supplier),

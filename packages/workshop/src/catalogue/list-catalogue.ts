@@ -78,14 +78,14 @@ const line = (code: string, name: string, more: Partial<CatalogueLine>): Catalog
 });
 
 const linesOf: Readonly<Record<PartKind, Lines>> = {
-  item: ({ item }) =>
+  item: ({ item }, { showsPrice }) =>
     [...item].map(([code, { name, system, component, kind, maker, note, priceMinor, fits }]) =>
       line(code, name, {
         system: asSystemCode(system),
         component,
         kind,
         fits,
-        priceMinor,
+        priceMinor: showsPrice ? priceMinor : null,
         note: `${maker}. ${note}`,
       }),
     ),

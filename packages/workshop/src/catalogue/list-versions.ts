@@ -16,10 +16,12 @@ export const listVersions = query({
       orderBy: [{ state: "asc" }, { number: "desc" }, { createdAt: "desc" }],
       take: LONGEST_LIST,
     });
+    const newest = Math.max(0, ...rows.map(({ number }) => number ?? 0));
     return ok({
       versions: rows.map((row) => ({
         id: row.id,
         number: row.number,
+        isNewest: row.number === newest,
         title: row.title,
         state: row.state,
         publishOn: row.publishOn ? isoDateOf(row.publishOn) : null,

@@ -16,6 +16,12 @@ export const refuseCatalogue = refusals({
     `There is no build ${d.number} in this workshop. Look for it under Builds.`,
   "sample-already": (d: { number: number }) => `Build ${d.number} is a sample already.`,
   "sample-not": (d: { number: number }) => `Build ${d.number} is not a sample any more.`,
+  "document-empty": () => "The file has no content. Choose another one.",
+  "document-too-large": () => "The file has more than 20 MB. Make it smaller or split it.",
+  "document-kind": () =>
+    "The file is neither a PDF nor a picture that can be shown. Save it as a PDF and attach that.",
+  "document-there": () => "This file is attached to the item already.",
+  "document-gone": () => "That document is gone already. Look at the item again.",
   "amount-wrong": () =>
     "Write the amount as a number with at most the decimals of the money, such as 1,940.00.",
   "component-unknown": () => "Choose what it is on the vehicle from the list.",

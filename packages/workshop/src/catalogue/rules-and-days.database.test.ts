@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { demoNow } from "../testing/demo-moment";
 import { demoWorkshop } from "../testing/demo-workshop";
+import { showToday } from "../today/show-today";
 import { editPart } from "./edit-part";
 import type { ContentOf } from "./part-content";
 import { publishDue } from "./publish-due";
@@ -147,6 +148,12 @@ describe("a version with a day", () => {
     await workshop.done("manager", scheduleVersion, { ...at, on: day(2) });
     await workshop.done("manager", publishVersion, { versionId: quick.versionId, revision: quick.revision });
     expect(await service(later)).toEqual({ published: 0 });
+    const { owed } = await workshop.done("owner", showToday, {}, later);
+    expect(owed.find(({ kind }) => kind === "catalogue-held")?.sentence).toMatch(
+      /a newer version has changed/,
+    );
+    const desk = await workshop.done("desk", showToday, {}, later);
+    expect(desk.owed.some(({ kind }) => kind === "catalogue-held")).toBe(false);
     const open = { versionId: waiting.versionId, revision: waiting.revision + 1 };
     await workshop.done("manager", withdrawVersion, open);
     const again = await workshop.refused("manager", withdrawVersion, {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { ok } from "../core/result";
 import { readSite } from "../core/site";
-import { dateInZone, isoDateOf } from "../core/site-date";
+import { addDays, dateInZone, isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
 import { changeInWords } from "./change-words";
 import { overtakenChanges } from "./overtaken";
@@ -26,16 +26,14 @@ export const showVersion = query({
       include: { createdBy: true, publishedBy: true },
     });
     const { timeZone } = await readSite(tx);
-    const newest = await tx.catalogueVersion.aggregate({ _max: { number: true } });
     return ok({
       id: version.id,
       number: version.number,
-      isNewest: version.number !== null && version.number === newest._max.number,
       title: version.title,
       state: version.state,
       revision: version.revision,
       publishOn: version.publishOn ? isoDateOf(version.publishOn) : null,
-      today: dateInZone(now, timeZone),
+      tomorrow: addDays(dateInZone(now, timeZone), 1),
       timeZone,
       by: head.createdBy.name,
       at: head.createdAt,

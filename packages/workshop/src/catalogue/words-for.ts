@@ -18,6 +18,7 @@ export async function wordsFor(
   return {
     names: catalogueNames(state, await readModelNames(tx), changes),
     currency,
+    showsPrice: mayDo("quotes:read", person.roles),
     showsCost: mayDo("catalogue:write", person.roles),
   };
 }

@@ -19,6 +19,7 @@ import { discardVersion, renameVersion } from "../catalogue/edit-version";
 import { exportCatalogue } from "../catalogue/export-catalogue";
 import { goBack } from "../catalogue/go-back";
 import { checkImport, importCatalogue } from "../catalogue/import-catalogue";
+import { attachDocument, removeDocument } from "../catalogue/item-documents";
 import { listCatalogue } from "../catalogue/list-catalogue";
 import { listVersions } from "../catalogue/list-versions";
 import { openExample } from "../catalogue/proof/open-example";
@@ -203,6 +204,8 @@ export const allUseCases = [
   discardVersion,
   renameVersion,
   goBack,
+  attachDocument,
+  removeDocument,
   listCatalogue,
   listVersions,
   openExample,

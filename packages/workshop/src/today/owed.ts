@@ -5,6 +5,7 @@ export type Owed = {
   readonly kind:
     | "fault"
     | "question"
+    | "catalogue-held"
     | "lapses-now"
     | "deposit"
     | "hand-over-blocked"
@@ -18,7 +19,7 @@ export type Owed = {
   readonly since: string;
   readonly action: {
     readonly label: string;
-    readonly place: "quote" | "job" | "gate" | "hand-over";
+    readonly place: "quote" | "job" | "gate" | "hand-over" | "catalogue";
     readonly id: string;
   };
 };
@@ -28,6 +29,7 @@ export type Moment = { readonly now: Date; readonly today: string; readonly site
 const order: readonly Owed["kind"][] = [
   "fault",
   "question",
+  "catalogue-held",
   "lapses-now",
   "hand-over-blocked",
   "deposit",

@@ -6,6 +6,7 @@ import { dateInZone } from "../core/site-date";
 import { query } from "../core/use-case";
 import { arrivalsToday, collectionsToday } from "./comings-and-goings";
 import { type Owed, urgency } from "./owed";
+import { owedOnCatalogue } from "./owed-on-catalogue";
 import { owedOnJobs } from "./owed-on-jobs";
 import { owedOnQuotes } from "./owed-on-quotes";
 
@@ -21,6 +22,7 @@ export const showToday = query({
     const owed: readonly Owed[] = [
       ...(mayDo("quotes:read", person.roles) ? await owedOnQuotes(tx, moment) : []),
       ...(await owedOnJobs(tx, moment)),
+      ...(mayDo("catalogue:write", person.roles) ? await owedOnCatalogue(tx, moment) : []),
     ];
     return ok({
       today,

@@ -59,6 +59,7 @@ function owedSentence({ kind, sentence, action }: Owed) {
 
 function hrefOf({ place, id }: Owed["action"]): string {
   if (place === "quote") return `/quotes/${id}`;
+  if (place === "catalogue") return `/catalogue/versions/${id}`;
   return place === "hand-over" ? `/jobs/${id}/hand-over` : `/jobs/${id}`;
 }
 

@@ -2,7 +2,7 @@ import { checkChoice } from "../model/check-ids";
 import { type DerivedItem, derivedFrom } from "../model/derived-item";
 import { NO_FACTS } from "../model/model";
 import { type PreparedModel, prepare } from "../model/prepare";
-import { type Situation, situation, withItems } from "../model/situation";
+import { type Situation, situation } from "../model/situation";
 import { withDerived } from "../model/with-derived";
 import type { CompletionQuestion } from "./completion-question";
 import { encode } from "./encode";
@@ -36,12 +36,6 @@ export function choicesOf(problem: Problem, indices: readonly number[]): readonl
     problem,
     indices.filter((index) => index < problem.choices),
   );
-}
-
-/** The situation when just these are chosen or added. */
-export function situationOf({ bare, derived }: Problem, selected: Iterable<string>): Situation {
-  const ids = [...selected];
-  return withItems(bare, derived.length > 0 ? [...ids, ...derivedFrom(derived, ids)] : ids);
 }
 
 /** @throws ImpossibleInputError for an unknown or doubled id, or an item chosen and barred at once. */

@@ -7,6 +7,7 @@ import { engineItems } from "./items-engine";
 import { fuelIgnitionItems } from "./items-fuel-ignition";
 import { operationItems } from "./items-operations";
 import { wheelItems } from "./items-wheels";
+import { small4wdItems } from "./small-4wd-power";
 import type { CatalogueItem } from "./types";
 
 /** Every item of the price list, in the order of the list; of two that change the same thing the later one holds. */
@@ -20,4 +21,5 @@ export const allItems: readonly CatalogueItem[] = [
   ...brakeTowItems,
   ...operationItems,
   ...bodyCheckItems,
+  ...small4wdItems,
 ];

@@ -28,6 +28,7 @@ import { dutyPointRules } from "./rules-duty-point";
 import { fuelServiceRules } from "./rules-fuel-service";
 import { loadRules } from "./rules-loads";
 import { wheelRules } from "./rules-wheels";
+import { small4wdRules } from "./small-4wd-power";
 import type { Catalogue } from "./types";
 
 /** Everything the invented workshop sells and how it is done. Invented; the trade rules are common practice, no source. */
@@ -66,6 +67,7 @@ export const catalogue: Catalogue = {
     ...wheelRules,
     ...brakeTowRules,
     ...bodyRules,
+    ...small4wdRules,
   ],
   packages,
 };

@@ -176,7 +176,7 @@ const orrismere: Figures = {
 const bramlet: Figures = {
   engine: {
     redlineRpm: 6_200,
-    volumetricEfficiency: overSpeed([1_500, 0.8], [4_000, 0.92], [6_000, 0.85]),
+    volumetricEfficiency: overSpeed([1_500, 0.82], [4_000, 1], [5_300, 0.97], [6_000, 0.9]),
     ratedAtCrank: powers(
       [1_200, 18],
       [2_000, 33],
@@ -190,7 +190,8 @@ const bramlet: Figures = {
       [5_700, 88],
       [6_000, 86],
     ),
-    assume: { dragKwAt6000: 10, dragBandKw: 3 },
+    // The standard map is set for petrol 91 and holds the spark back.
+    assume: { dragKwAt6000: 10, dragBandKw: 3, baselineRetardDeg: 5 },
   },
   air: { inletDropKPa: 2 },
   fuel: {

@@ -24,6 +24,7 @@ const itemChassis: Readonly<Record<string, ItemChassis>> = {
   "tank-pump-upgrade": at(0.15),
   "alternator-upgrade": at(1),
   "cat-back-exhaust": at(0.2),
+  "cat-back-20": at(0.2),
   "gearbox-cooler": at(1.15),
   "clutch-800": at(0.8),
   "lower-final-drive": { driveline: { finalDrive: 4.556 } },

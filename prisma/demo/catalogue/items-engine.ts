@@ -220,7 +220,7 @@ const calibration: readonly CatalogueItem[] = [
       returnable: false,
       oneUse: true,
       serialised: true,
-      fits: [...petrolV8s, "vale-30td"],
+      fits: [...petrolV8s, "vale-30td", "bramlet-trail-20"],
       note: "Locked to one VIN; neither returnable nor transferable.",
     },
   ),

@@ -113,5 +113,7 @@ export const powerItemFigures: Readonly<Record<string, Figures>> = {
   },
   "cat-back-exhaust": { assume: { backPressureKPaAt6000: 12 } },
   "cat-back-gt44": { assume: { backPressureKPaAt6000: 13 } },
+  "cat-back-20": { breathing: { fillingGain: 1.015, backPressureKPaAt6000: 9 } },
+  "calibration-20": { breathing: { retardDeg: 1 } },
   "headers-gt44": { assume: { backPressureKPaAt6000: 11 } },
 };

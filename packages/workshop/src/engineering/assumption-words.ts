@@ -60,6 +60,7 @@ export const assumptionWords: Readonly<Record<AssumptionName, Words>> = {
   dieselAirExponent: say(diesel, "Share of thinner air that the turbocharger leaves"),
   referenceTempC: say(air, "Air temperature of the baseline", "°C"),
   referencePressureKPa: say(air, "Air pressure of the baseline", "kPa"),
+  breathingBsfcGPerKwh: say(fuel, "Specific consumption on petrol, without boost", "g/kWh"),
   boostedBsfcGPerKwh: say(fuel, "Specific consumption on petrol, boosted", "g/kWh"),
   roadSlopePct: say(road, "Slope, uphill above 0", "%"),
   roadHeadwindKmh: say(road, "Headwind, from behind below 0", "km/h"),

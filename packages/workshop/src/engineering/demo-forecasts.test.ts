@@ -38,9 +38,29 @@ describe("every demo model", () => {
     },
   );
 
-  test("no item of the catalogue makes the small 4WD stronger, and the sheet says so", () => {
-    const fits = catalogue.items.filter((item) => item.fits.includes("bramlet-trail-20")).map(({ id }) => id);
-    expect(demoForecast("bramlet-trail-20", fits)).toMatchObject({
+  test("the small 4WD gains a few kilowatts by a freer exhaust with its calibration, each adding its part", () => {
+    const [exhaust, calibration, both] = [
+      ["cat-back-20"],
+      ["calibration-20"],
+      ["cat-back-20", "calibration-20"],
+    ].map((items) => forecasted("bramlet-trail-20", items));
+    const gain = (forecast: typeof both) => {
+      const at = forecast?.points.find(({ speedRpm }) => speedRpm === forecast.power.speedRpm);
+      return at ? at.powerKw.expected - at.baselineKw : Number.NaN;
+    };
+    expect(both).toMatchObject({ change: "breathing", boost: null });
+    expect(gain(both)).toBeGreaterThan(1.5);
+    expect(gain(both)).toBeLessThan(6);
+    expect(gain(both)).toBeCloseTo(gain(exhaust) + gain(calibration), 0);
+    expect(both?.fuel.sweep.isShort).toBe(false);
+    expect(both?.assumptions.map(({ name }) => name)).toContain("baselineRetardDeg");
+    expect(both?.assumptions.map(({ name }) => name)).not.toContain("retardAt60KPaDeg");
+    const { fromAirKgPerH, fromPowerKgPerH } = both?.fuel.demand ?? { fromAirKgPerH: 0, fromPowerKgPerH: 0 };
+    expect(Math.abs((fromAirKgPerH ?? 0) / fromPowerKgPerH - 1)).toBeLessThan(0.12);
+  });
+
+  test("the small 4WD's other items do not change its engine, and the sheet says so", () => {
+    expect(demoForecast("bramlet-trail-20", ["lift-35-bramlet", "mid-section-20"])).toMatchObject({
       kind: "unchanged",
       sentence: "No chosen item changes the engine's power.",
     });

@@ -17,7 +17,7 @@ export function forecastQuestionOf(
   baseline: PowerBaseline,
   options: { readonly hotDay: Ambient; readonly assumptions: Assumed },
 ): ForecastQuestion | null {
-  if (!change.blower && !change.calibration) return null;
+  if (!change.blower && !change.calibration && !breathes(change)) return null;
   return {
     baseline: { at: baseline.at, points: baseline.points },
     reportAt: "hubs",
@@ -26,6 +26,7 @@ export function forecastQuestionOf(
     injection: change.injection,
     ...(change.blower ? { blower: blowerQuestion(model, change, change.blower, baseline) } : {}),
     ...(change.calibration && !change.blower ? { calibrationChange: change.calibration } : {}),
+    ...(breathes(change) ? { breathingChange: breathingQuestion(model, change.breathing) } : {}),
     fuelSupply: { stages: change.stages },
     // The dyno runs in the gear nearest 1:1; what holds in lower gears is told beside the curve.
     torqueCaps: change.caps
@@ -34,6 +35,18 @@ export function forecastQuestionOf(
     hotDay: options.hotDay,
     assumptions: options.assumptions,
   };
+}
+
+/** Neither blown nor a turbo-diesel. */
+function breathes(change: PowerChange): boolean {
+  return change.breathing !== null && !change.blower && !change.calibration && change.fuel !== "diesel";
+}
+
+function breathingQuestion(
+  { displacementL, engine }: ModelFigures,
+  breathing: PowerChange["breathing"],
+): NonNullable<ForecastQuestion["breathingChange"]> {
+  return { displacementL, volumetricEfficiency: engine.volumetricEfficiency, ...breathing };
 }
 
 function blowerQuestion(

@@ -28,7 +28,7 @@ export function fuelOfForecast(
   free: Forecast,
   use: ForecastAssumptions & OwnAssumptions,
 ): ForecastFuel {
-  const air = airOf(question, free);
+  const air = airOf(question, free, use);
   const sweep = [3_000, 6_000].map((speedRpm) => ({ speedRpm, value: mixture(question, use, speedRpm) }));
   const held = question.blower ? use.sustainedEnrichment : 0;
   const stages = question.fuelSupply?.stages ?? [];
@@ -44,18 +44,24 @@ export function fuelOfForecast(
 
 /** The mixture lies on the line through the figures at 3,000 and 6,000 rpm, and holds beyond them. */
 function mixture(
-  { calibrationChange }: ForecastQuestion,
+  { calibrationChange, breathingChange }: ForecastQuestion,
   use: ForecastAssumptions,
   speedRpm: number,
 ): number {
   if (calibrationChange) return calibrationChange.smokeLambda;
+  if (breathingChange) return breathingChange.lambda ?? use.baselineLambda;
   return speedRpm === 3_000 ? use.boostedLambdaAt3000 : use.boostedLambdaAt6000;
 }
 
-/** Of a diesel, the air that goes with its fuel at the smoke limit. */
-function airOf({ blower: build, fuel, calibrationChange }: ForecastQuestion, free: Forecast) {
+/** Of an engine without a blower, the air that goes with its fuel at the smoke limit. */
+function airOf(
+  { blower: build, fuel, calibrationChange, breathingChange }: ForecastQuestion,
+  free: Forecast,
+  use: ForecastAssumptions,
+) {
   if (build) return blower(build).points;
-  const perFuel = fuelProperties[fuel].stoichiometricAirFuelRatio * (calibrationChange?.smokeLambda ?? 1);
+  const lambda = calibrationChange?.smokeLambda ?? breathingChange?.lambda ?? use.baselineLambda;
+  const perFuel = fuelProperties[fuel].stoichiometricAirFuelRatio * lambda;
   return free.points.map(({ speedRpm, fuelKgPerH }) => ({
     speedRpm,
     airMassFlowKgPerS: (fuelKgPerH * perFuel) / 3_600,
@@ -69,14 +75,15 @@ function demandAtPeak(
 ): ForecastFuel["demand"] {
   const at = points.find(({ speedRpm }) => speedRpm === peak.speedRpm);
   if (!at) throw new RangeError("The peak is one of the points.");
+  const petrolGPerKwh = kind === "blower" ? use.boostedBsfcGPerKwh : use.breathingBsfcGPerKwh;
   const bsfcGPerKwh =
-    kind === "blower"
-      ? (use.boostedBsfcGPerKwh * fuelProperties.petrol.heatMJPerKg) / fuelProperties[fuel].heatMJPerKg
+    kind !== "calibration"
+      ? (petrolGPerKwh * fuelProperties.petrol.heatMJPerKg) / fuelProperties[fuel].heatMJPerKg
       : use.dieselBsfcGPerKwh;
   const brakePowerKw = (at.crankTorqueNm * 2 * Math.PI * at.speedRpm) / 60_000;
   return {
     speedRpm: at.speedRpm,
-    fromAirKgPerH: kind === "blower" ? at.fuelKgPerH : null,
+    fromAirKgPerH: kind !== "calibration" ? at.fuelKgPerH : null,
     fromPowerKgPerH: fuelDemand({ fuel, brakePowerKw, bsfcGPerKwh }).fuelKgPerH,
     bsfcGPerKwh,
   };

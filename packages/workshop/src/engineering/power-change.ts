@@ -20,6 +20,8 @@ type Blower =
 export type PowerChange = {
   readonly blower: Blower | null;
   readonly calibration: NonNullable<ItemFigures["calibration"]> | null;
+  /** What exhaust and calibration do without a blower; null where no item does. */
+  readonly breathing: NonNullable<ItemFigures["breathing"]> | null;
   readonly chargeCooler: NonNullable<ItemFigures["chargeCooler"]> | null;
   readonly fuel: ForecastQuestion["fuel"];
   readonly injection: ForecastQuestion["injection"];
@@ -45,6 +47,7 @@ export function powerChange(
   return {
     blower: blowerOf(chosen),
     calibration: figures.flatMap(({ calibration }) => calibration ?? []).at(-1) ?? null,
+    breathing: breathingOf(figures),
     chargeCooler: coolerOf(chosen),
     fuel,
     injection:
@@ -73,6 +76,14 @@ function blowerOf(chosen: readonly ChosenFigures[]): PowerChange["blower"] {
     return needs === undefined || codes.has(needs) ? [alone] : [];
   });
   return complete.at(-1) ?? null;
+}
+
+/** What fills better adds up; of the rest the later item holds. */
+function breathingOf(figures: readonly ItemFigures[]): PowerChange["breathing"] {
+  const parts = figures.flatMap(({ breathing }) => breathing ?? []);
+  if (parts.length === 0) return null;
+  const fillingGain = parts.reduce((gain, part) => gain * (part.fillingGain ?? 1), 1);
+  return { ...Object.assign({}, ...parts), fillingGain };
 }
 
 /** The best cooler that is complete. */

@@ -121,6 +121,15 @@ export const itemFigures = z.object({
   calibration: z
     .strictObject({ torqueRequestNm: speedCurve, smokeLambda: z.number(), exhaustLimitC: z.number() })
     .optional(),
+  /** Of an engine that breathes by itself; with a blower it has no say. */
+  breathing: z
+    .strictObject({
+      fillingGain: z.number().optional(),
+      backPressureKPaAt6000: z.number().optional(),
+      retardDeg: z.number().optional(),
+      lambda: z.number().optional(),
+    })
+    .optional(),
   caps: z.array(torqueCap).optional(),
   assume: assumed.optional(),
 });

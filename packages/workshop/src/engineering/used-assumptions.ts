@@ -40,6 +40,7 @@ export function splitAssumptions(given: GivenFigures): {
   return {
     engine,
     own: {
+      breathingBsfcGPerKwh: given.breathingBsfcGPerKwh ?? ownAssumptions.breathingBsfcGPerKwh[0],
       boostedBsfcGPerKwh: given.boostedBsfcGPerKwh ?? ownAssumptions.boostedBsfcGPerKwh[0],
       sustainedEnrichment: given.sustainedEnrichment ?? ownAssumptions.sustainedEnrichment[0],
     },
@@ -96,15 +97,36 @@ const everywhere: ReadonlySet<ForecastAssumptionName> = new Set<ForecastAssumpti
   "dragBandKw",
 ]);
 
+/** Of an engine that breathes by itself with another exhaust or calibration. */
+const breathingToo: ReadonlySet<ForecastAssumptionName> = new Set<ForecastAssumptionName>([
+  "baselineManifoldDropKPa",
+  "baselineChargeRiseC",
+  "airBandShare",
+  "frictionBarAt3000",
+  "frictionBarAt6000",
+  "pumpingShare",
+  "backPressureKPaAt6000",
+  "baselineLambda",
+  "bestLambda",
+  "mixtureLoss",
+  "baselineRetardDeg",
+  "sparkLossPerDeg2",
+  "referenceTempC",
+  "referencePressureKPa",
+  "breathingBsfcGPerKwh",
+]);
+
 /** Whether a figure has any say in this forecast. */
 function concerns(
   name: ForecastAssumptionName,
-  { baseline, fuel, injection, blower }: ForecastQuestion,
+  { baseline, fuel, injection, blower, breathingChange }: ForecastQuestion,
 ): boolean {
   if (everywhere.has(name)) return true;
   if (name === "tyreEfficiency") return false;
   if (name === "measuredBandShare") return baseline.at !== "crank";
   if (name === "ratedBandShare") return baseline.at === "crank";
+  if (breathingChange) return breathingToo.has(name);
+  if (name === "breathingBsfcGPerKwh") return false;
   if (name === "ethanolRetardDeg") return fuel === "E85";
   if (name === "portInjectionRetardDeg") return injection === "port";
   return dieselOnly.has(name) === !blower;

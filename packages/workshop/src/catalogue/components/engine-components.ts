@@ -158,7 +158,10 @@ export const engineComponents: readonly Component[] = [
   component("octane-map", "Map for another octane", [
     number("burns.octaneNumber", "Octane number", "RON", [80, 120]),
   ]),
-  component("calibration", "Calibration"),
+  component("calibration", "Calibration", [
+    number("breathing.retardDeg", "Spark behind best torque, without a blower", "°", [0, 25], optional),
+    number("breathing.lambda", "Lambda, without a blower", "", [0.6, 1.1], optional),
+  ]),
   component("diesel-calibration", "Calibration of a turbo-diesel", [
     overSpeed("calibration.torqueRequestNm", "Torque asked for", "N·m", [0, 3_000]),
     number("calibration.smokeLambda", "Least lambda", "", [1, 3]),
@@ -167,7 +170,15 @@ export const engineComponents: readonly Component[] = [
   component("plugs", "Spark plugs"),
   component("electrical", "Electrical or measuring", [axleShare]),
   component("exhaust", "Exhaust section", [
-    number("assume.backPressureKPaAt6000", "Back pressure at 6,000 rpm", "kPa", [0, 100], optional),
+    number("assume.backPressureKPaAt6000", "Back pressure at 6,000 rpm, boosted", "kPa", [0, 100], optional),
+    number("breathing.backPressureKPaAt6000", "The same without a blower", "kPa", [0, 100], optional),
+    number(
+      "breathing.fillingGain",
+      "Air over the standard exhaust’s, without a blower",
+      "",
+      [0.5, 1.3],
+      optional,
+    ),
     axleShare,
   ]),
 ];

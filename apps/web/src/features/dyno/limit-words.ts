@@ -2,9 +2,19 @@ import type { AbortLimit } from "@buildproof/workshop";
 import { figureText } from "@/design/figure-text";
 
 /** "lift below 14.0 MPa, from 5,000 rpm" */
-export function limitSentence({ side, stop, unit, decimals, fromRpm }: AbortLimit): string {
-  const from = fromRpm > 0 ? `, from ${figureText(fromRpm)} rpm` : "";
-  return `lift ${side === "most" ? "above" : "below"} ${withUnit(stop, unit, decimals)}${from}`;
+export function limitSentence(limit: AbortLimit): string {
+  const from = fromWords(limit);
+  return `lift ${liftWords(limit)}${from && `, ${from}`}`;
+}
+
+/** "below 14.0 MPa" */
+export function liftWords({ side, stop, unit, decimals }: AbortLimit): string {
+  return `${side === "most" ? "above" : "below"} ${withUnit(stop, unit, decimals)}`;
+}
+
+/** "from 5,000 rpm"; nothing where the limit holds at every speed. */
+export function fromWords({ fromRpm }: AbortLimit): string {
+  return fromRpm > 0 ? `from ${figureText(fromRpm)} rpm` : "";
 }
 
 /** Lambda is said before its figure, units after theirs. */

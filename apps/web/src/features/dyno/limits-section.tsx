@@ -3,7 +3,7 @@ import { Condition } from "@/design/condition";
 import { figureText } from "@/design/figure-text";
 import { RuledTable } from "@/design/ruled-table";
 import { Section } from "@/design/sheet";
-import { limitSentence, withUnit } from "./limit-words";
+import { fromWords, liftWords, withUnit } from "./limit-words";
 
 interface LimitsSectionProps {
   /** The newest session: its limits, and the worst each channel came to. */
@@ -15,8 +15,7 @@ const columns = [
   { id: "channel", title: "Channel" },
   { id: "watch", title: "Watch", align: "figure" },
   { id: "stop", title: "Lift" },
-  { id: "worst", title: "Worst measured", align: "figure" },
-  { id: "grade", title: "Condition" },
+  { id: "worst", title: "Worst measured" },
 ] as const;
 
 /** When the operator lifts, and how close the runs came to it. */
@@ -26,22 +25,23 @@ export function LimitsSection({ session, watched }: LimitsSectionProps) {
     cells: {
       channel: limit.title,
       watch: withUnit(limit.watch, limit.unit, limit.decimals),
-      stop: <span className="figure">{limitSentence(limit)}</span>,
-      worst: reading
-        ? `${figureText(reading.value, limit.decimals)} at ${figureText(reading.engineRpm)} rpm`
-        : "not in the log, watched by the operator",
-      grade: reading ? <Condition grade={reading.grade} /> : "",
+      stop: <Noted figure={liftWords(limit)} note={fromWords(limit)} />,
+      worst: reading ? (
+        <>
+          <Condition grade={reading.grade} />{" "}
+          <Noted
+            figure={withUnit(reading.value, limit.unit, limit.decimals)}
+            note={`at ${figureText(reading.engineRpm)} rpm`}
+          />
+        </>
+      ) : (
+        "not in the log, watched by the operator"
+      ),
     },
   }));
   const seen = watched.map(({ title, watch, stop }) => ({
     id: title,
-    cells: {
-      channel: title,
-      watch,
-      stop: <span className="figure">lift at {stop}</span>,
-      worst: "watched by the operator",
-      grade: "",
-    },
+    cells: { channel: title, watch, stop, worst: "watched by the operator" },
   }));
   return (
     <Section title="Abort limits">
@@ -56,5 +56,15 @@ export function LimitsSection({ session, watched }: LimitsSectionProps) {
         A run that went past a limit is never counted.
       </p>
     </Section>
+  );
+}
+
+/** Two short lines instead of a long one: the table stays within a tablet's width. */
+function Noted({ figure, note }: { readonly figure: string; readonly note: string }) {
+  return (
+    <>
+      <span className="figure">{figure}</span>
+      {note && <span className="sentence-note">{note}</span>}
+    </>
   );
 }

@@ -3,7 +3,7 @@ import type { Problem } from "./problem";
 import { mergedSpans } from "./spans";
 
 /** Longer than any plan, in any unit that is sensible. */
-const FOR_EVER = 2 ** 50;
+const FOR_EVER = 2 ** 52;
 
 /**
  * The same question seen backwards from a horizon: planning it early is planning the question late. Releases and the

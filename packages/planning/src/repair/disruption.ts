@@ -8,7 +8,7 @@ export type Disruption =
   | { readonly kind: "away"; readonly resource: string; readonly from: number; readonly to: number };
 
 /** Longer than any plan, in any unit that is sensible. */
-const FOR_EVER = 2 ** 50;
+const FOR_EVER = 2 ** 44;
 
 /** The question as it is now. Whoever is away is so from now on; a resource of several units is away with all of them. */
 export function disrupted(model: PlanModel, disruptions: readonly Disruption[], now: number): PlanModel {

@@ -32,13 +32,16 @@ export class Direction {
     const packed = this.#packed;
     let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
     for (let task = 0; task < size; task += 1) {
-      least = Math.min(least, key[task] as number); // in range, like all below
+      // What found no place has no end; it goes with the last. In range, like all below.
+      if (!Number.isFinite(key[task] as number)) continue;
+      least = Math.min(least, key[task] as number);
       most = Math.max(most, key[task] as number);
     }
     // Numbers sort many times faster than pairs, so key and rank share one; keys too far apart for that lose grain.
     const grain = Math.max(1, ((most - least) * size) / LARGEST_KEY);
     for (let task = 0; task < size; task += 1) {
-      packed[task] = Math.round((most - (key[task] as number)) / grain) * size + (this.#rank[task] as number);
+      const behind = Number.isFinite(key[task] as number) ? (most - (key[task] as number)) / grain : 0;
+      packed[task] = Math.round(behind) * size + (this.#rank[task] as number);
     }
     packed.sort();
     for (let at = 0; at < size; at += 1) {

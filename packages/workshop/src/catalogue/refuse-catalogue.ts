@@ -47,5 +47,13 @@ export const refuseCatalogue = refusals({
     "These files say what the catalogue says already, so there is nothing to draft.",
   "import-differs": () =>
     "The catalogue or the files have changed since they were checked. Check them again and look at what would change.",
+  "package-not-found": () => "There is no such package. Choose one from the list.",
+  "package-empty": () => "A package has at least one item. Choose what is always in it.",
+  "package-choice-empty": () => "Each choice has a name and at least one item: fill it in, or take it out.",
+  "model-unknown": () => "There is no such vehicle model. Choose one from the list.",
+  "copy-there-already": (d: { package: string; model: string }) =>
+    `${d.package} is made for the ${d.model} already. Choose another vehicle.`,
+  "copy-does-not-fit": (d: { model: string; items: readonly string[] }) =>
+    `These do not fit the ${d.model}: ${d.items.join(", ")}. Choose what takes their place, or leave them out.`,
   stale: () => staleSentence("draft"),
 });

@@ -16,6 +16,9 @@ import { versionChain } from "../builds/version-chain";
 import { changePart } from "../catalogue/change-part";
 import { editPart } from "../catalogue/edit-part";
 import { discardVersion, renameVersion } from "../catalogue/edit-version";
+import { copyPackage, planCopy } from "../catalogue/copy-package";
+import { savePackage } from "../catalogue/save-package";
+import { listPackages, showPackage } from "../catalogue/show-package";
 import { exportCatalogue } from "../catalogue/export-catalogue";
 import { goBack } from "../catalogue/go-back";
 import { checkImport, importCatalogue } from "../catalogue/import-catalogue";
@@ -210,6 +213,11 @@ export const allUseCases = [
   listVersions,
   openExample,
   readForProof,
+  copyPackage,
+  planCopy,
+  savePackage,
+  listPackages,
+  showPackage,
   exportCatalogue,
   checkImport,
   importCatalogue,

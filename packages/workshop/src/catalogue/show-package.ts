@@ -20,6 +20,8 @@ export const listPackages = query({
     const nameOf = (code: string) => models.find((model) => model.code === code)?.name ?? code;
     return ok({
       draft,
+      models: models.map(({ code, name }) => ({ code, name })),
+      items: [...state.parts.item].map(([code, { name }]) => ({ code, name })),
       packages: [...state.parts.package].map(([code, bundle]) => ({
         code,
         name: bundle.name,

@@ -1,0 +1,2 @@
+/** An item as a list to choose from shows it. */
+export type PickableItem = { readonly code: string; readonly name: string };

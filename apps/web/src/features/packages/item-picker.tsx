@@ -19,7 +19,8 @@ export function ItemPicker({ name, label, help, items, chosen }: ItemPickerProps
   const [codes, setCodes] = useState(chosen);
   const nameOf = (code: string) => items.find((item) => item.code === code)?.name ?? code;
   return (
-    <div className="field">
+    <fieldset className="field">
+      <legend className="field-label">{label}</legend>
       {codes.length > 0 && (
         <ul className="sentences" aria-label={label}>
           {codes.map((code) => (
@@ -39,13 +40,13 @@ export function ItemPicker({ name, label, help, items, chosen }: ItemPickerProps
       )}
       <ComboBox
         key={codes.length}
-        label={codes.length === 0 ? label : `${label}: one more`}
+        label={codes.length === 0 ? "Add an item" : "Add one more"}
         help={help}
         options={items
           .filter(({ code }) => !codes.includes(code))
           .map(({ code, name: label }) => ({ id: code, label }))}
         onChange={(code) => code !== null && setCodes([...codes, code])}
       />
-    </div>
+    </fieldset>
   );
 }

@@ -43,6 +43,7 @@ test("a package is worked out, and copied to another vehicle with what takes the
 }) => {
   const owner = await openAs("owner");
   await owner.goto("/catalogue/packages");
+  await expect(owner.getByRole("link", { name: "Long Haul 1.9" })).toBeVisible();
   await checkAccessibility(owner);
   await owner.getByRole("link", { name: "Long Haul 1.9" }).click();
   const ridgewold = owner.getByRole("table", {
@@ -66,6 +67,6 @@ test("what packages cost is for manager and owner", async ({ openAs }) => {
   const desk = await openAs("desk");
   for (const path of ["/catalogue/export", "/catalogue/import", "/catalogue/packages"]) {
     await desk.goto(path);
-    await expect(desk.getByText("For manager and owner")).toBeVisible();
+    await expect(desk.getByText("For manager and owner", { exact: true })).toBeVisible();
   }
 });

@@ -59,6 +59,20 @@ export async function applyChange(tx: Transaction, workshopId: string, change: P
   }
 }
 
+/** Makes items that no row of any time is there for, many at a time: a price list brings thousands. */
+export async function makeItems(
+  tx: Transaction,
+  workshopId: string,
+  changes: readonly PartChange[],
+): Promise<void> {
+  const rows = changes.flatMap(({ part, code, after }) =>
+    part === "item" && after ? [{ id: newId(), workshopId, code, ...itemRow(after) }] : [],
+  );
+  const most = 1_000;
+  for (let at = 0; at < rows.length; at += most)
+    await tx.item.createMany({ data: rows.slice(at, at + most) });
+}
+
 function itemRow({ priceMinor, costMinor, figures, ...rest }: ContentOf<"item">) {
   return {
     ...rest,

@@ -7,10 +7,14 @@ import { importInput, readFiles } from "./exchange/read-files";
 import { refuseCatalogue } from "./refuse-catalogue";
 import { versionTitle } from "./start-version";
 
+/** 50,000 rows on a small machine that does other work beside it. */
+const LONGEST_MS = 120_000;
+
 /** Says everything that an import would do, and everything that is wrong with it; does none of it. */
 export const checkImport = query({
   name: "catalogue.check-import",
   permission: "catalogue:write",
+  timeoutMs: LONGEST_MS,
   input: z.strictObject(importInput),
   async run({ tx }, input) {
     const read = await readFiles(tx, input);
@@ -22,6 +26,7 @@ export const checkImport = query({
 export const importCatalogue = command({
   name: "catalogue.import",
   permission: "catalogue:write",
+  timeoutMs: LONGEST_MS,
   input: z.strictObject({
     ...importInput,
     title: versionTitle,

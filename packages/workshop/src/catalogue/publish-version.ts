@@ -4,12 +4,12 @@ import { nextNumber } from "../core/next-number";
 import { ok, type Result } from "../core/result";
 import { revision } from "../core/revision";
 import { command } from "../core/use-case";
-import { applyChange } from "./apply-change";
+import { applyChange, makeItems } from "./apply-change";
 import { withChanges } from "./catalogue-state";
 import { dangling } from "./dangling";
 import { openDraft } from "./draft-changes";
 import { overtakenChanges } from "./overtaken";
-import { nameOfChange } from "./part-content";
+import { nameOfChange, type PartChange } from "./part-content";
 import { readCatalogueState } from "./read-catalogue-state";
 import type { StoredVersion } from "./read-version";
 import { refuseCatalogue } from "./refuse-catalogue";
@@ -19,6 +19,7 @@ export const publishVersion = command({
   name: "catalogue.publish-version",
   permission: "catalogue:write",
   isolation: "Serializable",
+  timeoutMs: 120_000,
   input: z.strictObject({ versionId: z.uuid("Open the draft again."), revision }),
   async run({ tx, workshopId, person, now, audit }, input) {
     const open = await openDraft(tx, input.versionId);
@@ -53,7 +54,9 @@ export async function publish(
   const before = new Set(dangling(state, models));
   const points = dangling(withChanges(state, version.changes), models).filter((point) => !before.has(point));
   if (points.length > 0) return refuseCatalogue("points-nowhere", { points });
-  for (const change of version.changes) await applyChange(tx, workshopId, change);
+  const isMade = ({ part, code, after }: PartChange) => part === "item" && after && !state.stock.has(code);
+  await makeItems(tx, workshopId, version.changes.filter(isMade));
+  for (const change of version.changes) if (!isMade(change)) await applyChange(tx, workshopId, change);
   const number = await nextNumber(tx, workshopId, "catalogue");
   await tx.catalogueVersion.update({
     where: { id: version.id },

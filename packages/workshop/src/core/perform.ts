@@ -53,7 +53,10 @@ export async function perform<Schema extends z.ZodType, Value>(
         if (options.key) await keepReply(tx, context, actor, useCase, options.key, input, result);
         return result;
       },
-      useCase.isolation ? { isolation: useCase.isolation } : {},
+      {
+        ...(useCase.isolation ? { isolation: useCase.isolation } : {}),
+        ...(useCase.timeoutMs ? { timeoutMs: useCase.timeoutMs } : {}),
+      },
     );
   } catch (error) {
     if (error instanceof Refused) return { ok: false, refusal: error.refusal };

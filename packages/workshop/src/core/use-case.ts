@@ -31,6 +31,8 @@ export type UseCase<Schema extends z.ZodType = z.ZodType, Value = unknown> = {
   /** True when it writes: then it has an audit line, and a device may send it twice under one key. */
   readonly writes: boolean;
   readonly isolation?: "ReadCommitted" | "RepeatableRead" | "Serializable";
+  /** How long its transaction may take, where that is more than the usual 15 s: a whole catalogue at once. */
+  readonly timeoutMs?: number;
   run(work: Work, input: z.output<Schema>): Promise<Result<Value>>;
 };
 

@@ -13,7 +13,5 @@ export type Propagation = {
 /** Unit propagation over clauses and sums from what is given; it stops at the first conflict. */
 export function propagate(encoding: Encoding, given: readonly Literal[]): Propagation {
   const run = new Propagator(encoding);
-  let conflict = run.rest();
-  for (const literal of given) conflict ??= run.give(literal);
-  return { values: run.values, conflict };
+  return { conflict: run.assume(given) ?? run.rest(), values: run.values };
 }

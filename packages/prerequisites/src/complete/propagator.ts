@@ -30,7 +30,16 @@ export class Propagator {
     this.#slacks = sums.map(({ terms, least }) => terms.reduce((all, { weight }) => all + weight, -least));
   }
 
-  /** What follows from the rules alone; to be asked first, and once. */
+  /** Takes literals as given and follows nothing yet, so that `rest` meets the shortest ways to a conflict first. */
+  assume(given: readonly Literal[]): Conflict | null {
+    for (const literal of given) {
+      if (this.value(literal) === -1) return this.whyNot(literal);
+      this.#assign(literal, NOTHING);
+    }
+    return null;
+  }
+
+  /** What follows from the rules and what was assumed; to be asked before anything is given, and once. */
   rest(): Conflict | null {
     const { clauses, sums } = this.encoding;
     for (let at = 0; at < clauses.length + sums.length; at += 1) {

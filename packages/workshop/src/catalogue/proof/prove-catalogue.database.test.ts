@@ -7,7 +7,8 @@ import { openExample } from "./open-example";
 import { proveCatalogueVersion } from "./prove-catalogue";
 
 const workshop = demoWorkshop();
-const WITHIN_MS = 100_000;
+/** It ends when all is proven; a busy machine may take its time. */
+const WITHIN_MS = 280_000;
 
 async function prove(part: Part, versionId: string | null, cancelled = new AbortController().signal) {
   return proveCatalogueVersion(await workshop.as(part), { versionId }, cancelled, WITHIN_MS);
@@ -44,7 +45,7 @@ async function draftedRule(title: string, barred: { readonly item: string }) {
   return versionId;
 }
 
-describe("the proof of the catalogue", { timeout: 120_000 }, () => {
+describe("the proof of the catalogue", { timeout: 300_000 }, () => {
   test("speaks of every vehicle, its packages and its limits, and leaves nothing open", async () => {
     const { vehicles, findings, title } = await provenReport(null);
     expect(title).toBeNull();

@@ -27,7 +27,12 @@ export default async function CataloguePage({ searchParams }: { readonly searchP
       <SheetHead
         title="Catalogue"
         lead="What is sold, how it is fitted, and what goes with what. It changes by published versions only."
-        actions={<ButtonLink href="/catalogue/versions">Versions and drafts</ButtonLink>}
+        actions={
+          <>
+            {mayWrite && <ButtonLink href="/catalogue/proof">What it allows</ButtonLink>}
+            <ButtonLink href="/catalogue/versions">Versions and drafts</ButtonLink>
+          </>
+        }
       />
       <CatalogueFilter asked={asked} {...list} />
       <Section title={partTitles[asked.part]}>

@@ -7,6 +7,7 @@ import { Moment } from "@/design/moment";
 import { Columns, Page, Section, SheetHead, Stack } from "@/design/sheet";
 import { versionName } from "@/features/catalogue/catalogue-words";
 import { ChangeSections } from "@/features/catalogue/change-sections";
+import { ProofSection } from "@/features/catalogue/proof-section";
 import { TrySection } from "@/features/catalogue/try-section";
 import { DraftHeadActions, PublishForms } from "@/features/catalogue/version-actions";
 import { load } from "@/server/load";
@@ -64,6 +65,11 @@ export default async function VersionPage({ params }: { readonly params: Promise
           </Stack>
         )}
       </Columns>
+      {isOpen && version.changes.length > 0 && (
+        <Section title="Proven before it is published">
+          <ProofSection versionId={id} stamp={String(version.revision)} />
+        </Section>
+      )}
     </Page>
   );
 }

@@ -39,6 +39,6 @@ export function partHref(part: PartKind, code: string): string {
 
 export function editHref(versionId: string, part: PartKind, code: string): string {
   return part === "package"
-    ? `/catalogue/packages/${code}?version=${versionId}`
+    ? `/catalogue/packages/${code}?draft=${versionId}`
     : `/catalogue/versions/${versionId}/${part}/${code}`;
 }

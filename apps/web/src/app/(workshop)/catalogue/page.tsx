@@ -29,7 +29,13 @@ export default async function CataloguePage({ searchParams }: { readonly searchP
         lead="What is sold, how it is fitted, and what goes with what. It changes by published versions only."
         actions={
           <>
-            {mayWrite && <ButtonLink href="/catalogue/proof">What it allows</ButtonLink>}
+            {mayWrite && (
+              <>
+                <ButtonLink href="/catalogue/proof">What it allows</ButtonLink>
+                <ButtonLink href="/catalogue/import">Import</ButtonLink>
+                <ButtonLink href="/catalogue/export">Export</ButtonLink>
+              </>
+            )}
             <ButtonLink href="/catalogue/versions">Versions and drafts</ButtonLink>
           </>
         }

@@ -4,6 +4,7 @@ import { buildSheetBenchmark } from "./build-sheet.bench";
 import { catalogueProofBenchmark } from "./catalogue-proof.bench";
 import { dynoLogBenchmark } from "./dyno-log.bench";
 import { importMemory } from "./import-memory";
+import { firstPlanBenchmark, promiseBenchmark, repairBenchmark } from "./planning.bench";
 import {
   checkBenchmark,
   completeBenchmark,
@@ -29,6 +30,9 @@ const benchmarks: readonly Benchmark[] = [
   obstaclesBenchmark,
   catalogueProofBenchmark,
   solverStartBenchmark,
+  firstPlanBenchmark,
+  promiseBenchmark,
+  repairBenchmark,
 ];
 
 /** Runs those whose name contains the words given, all when none are, and prints the table. */

@@ -1,5 +1,5 @@
-import { plan } from "../../packages/planning/src/index";
-import { madeWorkshop } from "../../packages/planning/src/testing/index";
+import { plan } from "@buildproof/planning";
+import { madeWorkshop } from "@buildproof/planning/testing";
 import type { LinePlot, PlotPoint } from "./line-plot";
 
 const PASSES = 600;

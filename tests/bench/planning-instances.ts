@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { plan } from "../../packages/planning/src/index";
-import { readInstance, violations } from "../../packages/planning/src/testing/index";
+import { plan } from "@buildproof/planning";
+import { readInstance, violations } from "@buildproof/planning/testing";
 
 type Row = {
   readonly instance: string;

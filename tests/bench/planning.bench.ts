@@ -1,5 +1,5 @@
-import { earliestPromise, plan, repairs } from "../../packages/planning/src/index";
-import { madeWorkshop } from "../../packages/planning/src/testing/index";
+import { earliestPromise, plan, repairs } from "@buildproof/planning";
+import { madeWorkshop } from "@buildproof/planning/testing";
 import type { Benchmark } from "./benchmark";
 
 /** 40 resources, 200 jobs in 1,200 blocks. */

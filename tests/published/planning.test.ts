@@ -1,6 +1,6 @@
+import { type PlanModel, type PlanTask, plan } from "@buildproof/planning";
+import { readInstance, violations } from "@buildproof/planning/testing";
 import { describe, expect, test } from "vitest";
-import { type PlanModel, type PlanTask, plan } from "../../packages/planning/src/index";
-import { readInstance, violations } from "../../packages/planning/src/testing/index";
 import { engineeringVectors } from "./expect-vector";
 import { type Measured, referenceVectors, unusedVectors } from "./reference-vectors";
 

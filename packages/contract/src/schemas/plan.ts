@@ -1,5 +1,5 @@
+import { type Plan, planInSteps } from "@buildproof/planning";
 import { z } from "zod";
-import { type Plan, planInSteps } from "../../../planning/src/index";
 import { calculation } from "../calculation";
 import { identifier } from "./decimal";
 

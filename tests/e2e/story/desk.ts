@@ -119,8 +119,11 @@ export async function addItem(page: Page, system: string, typed: string): Promis
   await chooser.scrollIntoViewIfNeeded();
   await chooser.click();
   await chooser.pressSequentially(typed);
-  await page
-    .getByRole("option", { name: new RegExp(typed, "i") })
+  const options = page.getByRole("option");
+  // While the list is still being cut down to what was typed, what is pressed may be gone before the press ends.
+  await expect(options.filter({ hasNotText: new RegExp(typed, "i") })).toHaveCount(0);
+  await options
+    .filter({ hasText: new RegExp(typed, "i") })
     .first()
     .click();
 }

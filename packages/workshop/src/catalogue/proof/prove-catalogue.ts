@@ -1,4 +1,4 @@
-import { proveCatalogue } from "@buildproof/prerequisites";
+import { proveCatalogue, type Search } from "@buildproof/prerequisites";
 import { clingoSearch } from "@buildproof/prerequisites/solver";
 import { ImpossibleInputError } from "@buildproof/units";
 import { z } from "zod";
@@ -71,7 +71,7 @@ export async function proveCatalogueVersion(
       const { catalogue: asked, vehicles } = proofSubject(catalogue, model, designAmbientC);
       const until = performance.now() + share;
       const isOver = (): boolean => cancelled.aborted || performance.now() > until;
-      const search = clingoSearch(share, cancelled);
+      const search = shared(clingoSearch(share, cancelled));
       const limits = { isOver, pause, countSteps: COUNT_STEPS };
       proven.push({ model, words, proof: await proveCatalogue(asked, vehicles, search, limits) });
     }
@@ -81,6 +81,13 @@ export async function proveCatalogueVersion(
     throw error;
   }
   return ok({ title, ...proofReport(catalogue, proven) });
+}
+
+/** Of the time left one question takes so much at most: a hard one stays open, and the others get their answers. */
+const OF_TIME_LEFT = 0.1;
+
+function shared(search: Search): Search {
+  return (program, share = 1) => search(program, share * OF_TIME_LEFT);
 }
 
 /** Lets whatever waits in this process go first. */

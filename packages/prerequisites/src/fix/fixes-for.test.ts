@@ -74,6 +74,18 @@ describe("fixes for one finding", () => {
     expect(portKit?.worsens).toEqual(["amps"]);
   });
 
+  test("leave out what only a part asked for that is left out itself", () => {
+    const parts: Model = {
+      items: ["a", "b", "c", "f"].map((id) => ({ id })),
+      rules: [
+        { id: "a-f", kind: "needs", when: { item: "a" }, then: { item: "f" } },
+        { id: "a-c", kind: "needs", when: { item: "a" }, then: { item: "c" } },
+        { id: "cap", kind: "capacity", supply: { a: 1, f: 1 }, demand: { b: 1 } },
+      ],
+    };
+    expect(fixesFor(parts, ["b"], {}, { rule: "cap" }).map(({ add }) => add)).toEqual([["f"]]);
+  });
+
   test("two small parts together can be cheaper than one large", () => {
     const parts: Model = {
       items: [

@@ -104,14 +104,21 @@ function* clearingSeeds(search: Search, before: Situation, rule: string): Genera
   }
 }
 
-/** The added items without those that can be left out again, the dearest tried first. */
+/**
+ * The added items without those that can be left out again, the dearest tried first; and again, since one that
+ * leaves takes along what it alone asked for.
+ */
 function neededOf(search: Search, before: Situation, closed: Situation): ReadonlySet<string> {
   const added = new Set(
     search.candidates.filter((id) => closed.selected.has(id) && !before.selected.has(id)),
   );
-  for (const id of [...added].reverse()) {
-    added.delete(id);
-    if (openFindings(search, withItems(before, added)).length > 0) added.add(id);
+  for (let hasLeft = true; hasLeft; ) {
+    hasLeft = false;
+    for (const id of [...added].reverse()) {
+      added.delete(id);
+      if (openFindings(search, withItems(before, added)).length === 0) hasLeft = true;
+      else added.add(id);
+    }
   }
   return added;
 }

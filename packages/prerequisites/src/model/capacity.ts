@@ -4,8 +4,8 @@ import {
   exactDecimal,
   multiplyDecimals,
   subtractDecimals,
-  sumDecimals,
   type WrittenDecimal,
+  ZERO,
 } from "@buildproof/units";
 import type { CapacityRule } from "./model";
 
@@ -54,7 +54,17 @@ export function shortfall(capacity: Capacity, selected: ReadonlySet<string>): Ex
 }
 
 function sumOf(amounts: Amounts, selected: ReadonlySet<string>): ExactDecimal {
-  return sumDecimals([...selected].flatMap((id) => amounts.get(id) ?? []));
+  let sum = ZERO;
+  // Whichever is shorter is gone through: a rule names a few items, and a selection may be the whole catalogue.
+  if (amounts.size < selected.size) {
+    for (const [id, amount] of amounts) if (selected.has(id)) sum = addDecimals(sum, amount);
+    return sum;
+  }
+  for (const id of selected) {
+    const amount = amounts.get(id);
+    if (amount) sum = addDecimals(sum, amount);
+  }
+  return sum;
 }
 
 function amountsOf(written: Readonly<Record<string, WrittenDecimal>> = {}): Amounts {

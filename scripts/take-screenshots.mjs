@@ -20,6 +20,10 @@ try {
       .click();
     await page.getByRole("region", { name: "Air" }).waitFor();
   });
+  await picture("catalogue-rule", "irena", { width: 1440, height: 900 }, async (page) => {
+    await page.goto(`${address}/catalogue?part=rule&system=fuel`);
+    await page.getByRole("heading", { level: 1, name: "Catalogue" }).waitFor();
+  });
   await picture("plan", "marek", { width: 1440, height: 900 }, (page) => page.goto(`${address}/plan`));
   await picture("job-card", "tilda", { width: 1024, height: 768 }, async (page) => {
     await page.goto(`${address}/floor`);

@@ -69,10 +69,12 @@ export function factWords(fact: string, atLeast: number): string {
   );
 }
 
-/** The same denied: "less than 2,000 kg of loaded trailer", "without direct injection". */
+/** The same denied, as what a build has: "less than 2,000 kg of loaded trailer", "no direct injection". */
 export function lackingFactWords(fact: string, atLeast: number): string {
   const words = factWords(fact, atLeast);
-  return words.startsWith("at least ") ? words.replace("at least", "less than") : `without ${words}`;
+  return words.startsWith("at least ")
+    ? words.replace("at least", "less than")
+    : `no ${words.replace(/^(a|the) /, "")}`;
 }
 
 function figure(amount: number): string {

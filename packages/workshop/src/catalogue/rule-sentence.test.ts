@@ -38,7 +38,7 @@ describe("a rule reads as one sentence", () => {
       ],
     };
     expect(ruleSentence(needs(when, { item: "d" }), names)).toBe(
-      "When the build has no “A”, less than 2,000 kg of loaded trailer, without direct injection and no “B” and no “C”, it needs “D”.",
+      "When the build has no “A”, less than 2,000 kg of loaded trailer, no direct injection and no “B” and no “C”, it needs “D”.",
     );
   });
 

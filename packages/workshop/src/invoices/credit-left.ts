@@ -12,6 +12,5 @@ export async function creditLeft(
   return {
     leftMinor: Number(invoice.grossMinor - creditedMinor),
     creditedPositions: new Set(lines.map(({ position }) => position)),
-    creditedLines: lines,
   };
 }

@@ -4,7 +4,6 @@ import { isoDateOf } from "../core/site-date";
 import { query } from "../core/use-case";
 import { creditLeft } from "./credit-left";
 import { invoiceContent } from "./invoice-content";
-import { standingInvoice } from "./standing-invoice";
 
 /** The invoices and credit notes of a quote, newest first, and whether another may be issued. */
 export const invoicesOfQuote = query({
@@ -38,7 +37,8 @@ export const invoicesOfQuote = query({
       });
     }
     const accepted = await tx.quoteVersion.findFirst({ where: { quoteId, status: "accepted" } });
-    const canIssue = accepted !== null && accepted.grossMinor > 0n && !(await standingInvoice(tx, quoteId));
+    const stands = invoices.some(({ leftMinor }) => leftMinor > 0);
+    const canIssue = accepted !== null && accepted.grossMinor > 0n && !stands;
     return ok({ invoices, canIssue });
   },
 });
